@@ -1,0 +1,34 @@
+using Lampwright.Geometry;
+
+namespace Lampwright.Metal;
+
+/// <summary>What a hole's position is counted from.</summary>
+public enum HoleAnchor
+{
+    /// <summary>The zero of the frame of its face or flange.</summary>
+    Datum,
+
+    /// <summary>The centre of the box round the nominal outline of its face or flange.</summary>
+    Centre,
+}
+
+/// <summary>A hole or a pattern of equal holes in a face or flange.</summary>
+/// <param name="Id">Permanent id within the part, for example <c>vents</c>.</param>
+/// <param name="On"><c>face</c> or the id of a flange.</param>
+/// <param name="At">Position of the hole's or the pattern's centre in that frame, metres, from <paramref name="Anchor"/>.</param>
+/// <param name="Shape">Shape of each hole.</param>
+/// <param name="Anchor">What the position is counted from.</param>
+public sealed record HoleSpec(string Id, string On, Vec2 At, HoleShape Shape, HoleAnchor Anchor = HoleAnchor.Datum)
+{
+    /// <summary>Turn of each hole's shape, radians, counter-clockwise seen on the outside.</summary>
+    public double RotationRad { get; init; }
+
+    /// <summary>Turn of the pattern as a whole, radians; turns the members' places and their shapes.</summary>
+    public double PatternRotationRad { get; init; }
+
+    /// <summary>The pattern; null for a single hole.</summary>
+    public HolePattern? Pattern { get; init; }
+
+    /// <summary>What the hole is for, shown on drawings and in the drill list, for example <c>M4 clearance, fan.main.mount</c>.</summary>
+    public string Purpose { get; init; } = "";
+}

@@ -1,0 +1,10 @@
+using Lampwright.Findings;
+
+namespace Lampwright.Metal;
+
+/// <summary>Everything the metal station knows of one part.</summary>
+/// <param name="Spec">What it was told.</param>
+/// <param name="Blank">The blank; null when a stop finding says why there is none.</param>
+/// <param name="Folded">The folded part; null when a stop finding says why there is none.</param>
+/// <param name="Findings">Findings, in order of their codes and places.</param>
+public sealed record PartResult(PartSpec Spec, Blank? Blank, FoldedPart? Folded, IReadOnlyList<Finding> Findings);
