@@ -1,0 +1,41 @@
+using Lampwright.Quantities;
+
+namespace Lampwright.Design;
+
+/// <summary>Where the light works.</summary>
+public sealed record Place
+{
+    /// <summary>Usual air temperature, K.</summary>
+    public Value Ambient { get; init; } = new(293.15, 0, Origin.Default, "place.ambient");
+
+    /// <summary>Highest air temperature the light must stand, K.</summary>
+    public Value AmbientMax { get; init; } = new(308.15, 0, Origin.Default, "place.ambient_max");
+
+    /// <summary>Altitude, m.</summary>
+    public Value Altitude { get; init; } = new(0, 0, Origin.Default, "place.altitude");
+
+    /// <summary>What feeds the driver.</summary>
+    public Supply? Supply { get; init; }
+}
+
+/// <summary>What feeds the driver.</summary>
+/// <param name="Kind">Alternating or direct.</param>
+/// <param name="Voltage">Voltage, V (rms for alternating).</param>
+/// <param name="Frequency">Frequency, Hz; null for direct.</param>
+public sealed record Supply(SupplyKind Kind, Value Voltage, Value? Frequency);
+
+/// <summary>Kind of supply.</summary>
+public enum SupplyKind
+{
+    /// <summary>Alternating, <c>ac</c>.</summary>
+    Ac,
+
+    /// <summary>Direct, <c>dc</c>.</summary>
+    Dc,
+}
+
+/// <summary>Units the maker likes to read; a file may mix units freely.</summary>
+/// <param name="Length">Unit of lengths, <c>mm</c> or <c>in</c>.</param>
+/// <param name="Temperature">Unit of temperatures, <c>degC</c> or <c>degF</c>.</param>
+/// <param name="Paper">Paper of the packet, <c>A4</c> or <c>Letter</c>.</param>
+public sealed record Show(string Length = "mm", string Temperature = "degC", string Paper = "A4");

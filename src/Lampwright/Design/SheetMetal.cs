@@ -1,0 +1,121 @@
+using Lampwright.Quantities;
+
+namespace Lampwright.Design;
+
+/// <summary>Sheet stock.</summary>
+/// <param name="Name">Name of the table.</param>
+public sealed record Sheet(string Name)
+{
+    /// <summary>Material, by its name in the table of materials.</summary>
+    public string Material { get; init; } = "DC01";
+
+    /// <summary>Thickness, m.</summary>
+    public Value? Thickness { get; init; }
+
+    /// <summary>Length and width of a whole sheet, m.</summary>
+    public Size? Size { get; init; }
+
+    /// <summary>Inside radius as the brake makes it, m.</summary>
+    public Value? Radius { get; init; }
+
+    /// <summary>How its blanks are computed.</summary>
+    public BendMethod Bend { get; init; } = new("DIN 6935", null, []);
+
+    /// <summary>Emissivity of its finished surface.</summary>
+    public Value Emissivity { get; init; } = new(0.9, 0.05, Origin.Default, "emissivity");
+}
+
+/// <summary>How blanks are computed.</summary>
+/// <param name="Method"><c>DIN 6935</c>, <c>handbook</c>, <c>k</c> or <c>strips</c>.</param>
+/// <param name="K">Neutral fibre as a share of the thickness, for <c>k</c>.</param>
+/// <param name="Strips">The maker's test strips, for <c>strips</c>.</param>
+public sealed record BendMethod(string Method, Value? K, IReadOnlyList<TestStrip> Strips);
+
+/// <summary>A test strip bent once.</summary>
+/// <param name="Length">Length before bending, m.</param>
+/// <param name="LegA">First leg after bending, outside, m.</param>
+/// <param name="LegB">Second leg after bending, outside, m.</param>
+/// <param name="Angle">Angle turned, rad.</param>
+public sealed record TestStrip(Value Length, Value LegA, Value LegB, Value Angle);
+
+/// <summary>The brake.</summary>
+public sealed record Brake
+{
+    /// <summary>Longest bend, m.</summary>
+    public Value Length { get; init; } = new(1.0, 0, Origin.Default, "brake.length");
+
+    /// <summary>Shortest flange that its clamp and apron hold, outside, m.</summary>
+    public Value LeastFlange { get; init; } = new(0.008, 0, Origin.Default, "brake.least_flange");
+
+    /// <summary>Largest angle it turns, rad.</summary>
+    public Value Closing { get; init; } = new(2.0943951023931953, 0, Origin.Default, "brake.closing");
+}
+
+/// <summary>A folded part: a face with a tree of flanges; or panels of a funnel; or the mirror of another.</summary>
+/// <param name="Name">Name of the table.</param>
+public sealed record Part(string Name)
+{
+    /// <summary>Name of the sheet it is cut from.</summary>
+    public string Sheet { get; init; } = "";
+
+    /// <summary>How many are made.</summary>
+    public int Count { get; init; } = 1;
+
+    /// <summary>The face: width and height, m; null for panels and mirrors.</summary>
+    public Size? Face { get; init; }
+
+    /// <summary>True when the face is given inside its flanges.</summary>
+    public bool FaceIsInside { get; init; }
+
+    /// <summary>Flanges in the order of the file.</summary>
+    public IReadOnlyList<Flange> Flanges { get; init; } = [];
+
+    /// <summary>Holes in the order of the file.</summary>
+    public IReadOnlyList<Hole> Holes { get; init; } = [];
+
+    /// <summary>Edges that meet when folded and are joined.</summary>
+    public IReadOnlyList<Seam> Seams { get; init; } = [];
+
+    /// <summary>A funnel of four panels.</summary>
+    public FunnelPanels? Panels { get; init; }
+
+    /// <summary>The part this one mirrors.</summary>
+    public string? Mirror { get; init; }
+
+    /// <summary>What the maker notes beside it.</summary>
+    public string Note { get; init; } = "";
+}
+
+/// <summary>A flange.</summary>
+/// <param name="Id">Id within the part.</param>
+/// <param name="On">The edge it stands on, for example <c>face.left</c> or <c>wall_l.far</c>.</param>
+/// <param name="Height">Height, m.</param>
+/// <param name="HeightIsInside">True when the height is given inside.</param>
+/// <param name="Angle">Angle turned from flat, rad; positive folds away from the outside (toward -z of the face it stands on).</param>
+/// <param name="Start">Distance of its start from the start of the edge, m; null for none.</param>
+/// <param name="End">Distance of its end from the end of the edge, m; null for none.</param>
+/// <param name="Radius">Inside radius, m; null takes the sheet's.</param>
+public sealed record Flange(
+    string Id,
+    string On,
+    Value Height,
+    bool HeightIsInside,
+    Value Angle,
+    Value? Start,
+    Value? End,
+    Value? Radius
+);
+
+/// <summary>A seam between two edges.</summary>
+/// <param name="Id">Id within the part.</param>
+/// <param name="Between">The two edges.</param>
+/// <param name="Kind">Kind of joint, for example <c>outside corner</c>.</param>
+/// <param name="Gap">Gap left for the weld, m.</param>
+public sealed record Seam(string Id, IReadOnlyList<string> Between, string Kind, Value? Gap);
+
+/// <summary>A funnel of four flat panels between two rectangular openings.</summary>
+/// <param name="Small">Small opening, m, inside.</param>
+/// <param name="Large">Large opening, m, inside.</param>
+/// <param name="Depth">Distance between the openings, m.</param>
+/// <param name="Separate">True when each panel is its own blank.</param>
+public sealed record FunnelPanels(Size Small, Size Large, Value Depth, bool Separate);

@@ -1,0 +1,104 @@
+using Lampwright.Quantities;
+
+namespace Lampwright.Design;
+
+/// <summary>How the light is dimmed: a chain of resistors in the sense path.</summary>
+public sealed record Steps
+{
+    /// <summary>Name of the emitter.</summary>
+    public string Emitter { get; init; } = "main";
+
+    /// <summary>Name of the driver.</summary>
+    public string Driver { get; init; } = "main";
+
+    /// <summary>How the resistors are connected.</summary>
+    public Arrangement Arrangement { get; init; } = Arrangement.SeriesChain;
+
+    /// <summary>Count of switches.</summary>
+    public int Switches { get; init; }
+
+    /// <summary>Wanted steps.</summary>
+    public Targets? Targets { get; init; }
+
+    /// <summary>An E series (<c>E24</c>) or <c>drawer</c>.</summary>
+    public string Stock { get; init; } = "E24";
+
+    /// <summary>What every resistor of the chain is rated for.</summary>
+    public ResistorKind Part { get; init; } = new();
+
+    /// <summary>Contact resistance of a closed switch when new, ohm.</summary>
+    public Value ContactTypical { get; init; } = new(0.010, 0, Origin.Default, "steps.contact.typical");
+
+    /// <summary>Most contact resistance of a worn switch, ohm.</summary>
+    public Value ContactMost { get; init; } = new(0.050, 0, Origin.Default, "steps.contact.most");
+
+    /// <summary>Length of one lead between driver and switch plate (there and back count twice), m.</summary>
+    public Value LeadLength { get; init; } = new(0.3, 0, Origin.Default, "steps.lead.length");
+
+    /// <summary>Cross-section of a lead, m².</summary>
+    public Value LeadArea { get; init; } = new(0.75e-6, 0, Origin.Default, "steps.lead.area");
+
+    /// <summary>Resistor values the maker has chosen; null lets the first search pick them.</summary>
+    public ChosenChain? Chosen { get; init; }
+}
+
+/// <summary>How the resistors of the chain are connected.</summary>
+public enum Arrangement
+{
+    /// <summary>By-passable resistors in series.</summary>
+    SeriesChain,
+
+    /// <summary>Branches in parallel, each with its switch.</summary>
+    ParallelBranches,
+
+    /// <summary>One of several resistors at a time.</summary>
+    Selector,
+}
+
+/// <summary>Wanted steps: a ladder of stops of light, or a list.</summary>
+/// <param name="Kind">What the list holds.</param>
+/// <param name="From">Current of the brightest step, A (needed for stops and percent).</param>
+/// <param name="EveryStops">Distance between steps in stops of light (ladder).</param>
+/// <param name="Count">Count of steps (ladder).</param>
+/// <param name="List">The list: currents in A, lux in lx, percent as shares of the brightest.</param>
+public sealed record Targets(TargetKind Kind, Value? From, double EveryStops, int Count, IReadOnlyList<Value> List);
+
+/// <summary>What wanted steps are given in.</summary>
+public enum TargetKind
+{
+    /// <summary>Stops of light below the brightest.</summary>
+    Stops,
+
+    /// <summary>Amps.</summary>
+    Currents,
+
+    /// <summary>Shares of the brightest light.</summary>
+    Percent,
+
+    /// <summary>Lux at the subject.</summary>
+    Lux,
+}
+
+/// <summary>What a resistor is rated for.</summary>
+public sealed record ResistorKind
+{
+    /// <summary>Tolerance as a share.</summary>
+    public Value Tolerance { get; init; } = new(0.01, 0, Origin.Default, "steps.part.tolerance");
+
+    /// <summary>Temperature coefficient, 1/K.</summary>
+    public Value Tempco { get; init; } = new(100e-6, 0, Origin.Default, "steps.part.tempco");
+
+    /// <summary>Rated power, W.</summary>
+    public Value Rating { get; init; } = new(3, 0, Origin.Default, "steps.part.rating");
+
+    /// <summary>Full power up to this temperature, K.</summary>
+    public Value FullTo { get; init; } = new(343.15, 0, Origin.Default, "steps.part.full_to");
+
+    /// <summary>No power at this temperature, K.</summary>
+    public Value ZeroAt { get; init; } = new(428.15, 0, Origin.Default, "steps.part.zero_at");
+}
+
+/// <summary>Resistor values of the chain.</summary>
+/// <param name="Fixed">The resistor that is never by-passed, ohm; null keeps the sense parts as they are on the board.</param>
+/// <param name="Chain">The switched resistors in the order of the chain, ohm.</param>
+public sealed record ChosenChain(Value? Fixed, IReadOnlyList<Value> Chain);
