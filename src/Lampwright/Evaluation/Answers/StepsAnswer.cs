@@ -1,0 +1,113 @@
+namespace Lampwright.Evaluation.Answers;
+
+/// <summary>Answer of the station steps.</summary>
+public sealed record StepsAnswer
+{
+    /// <summary>Voltage over the sense path at which the driver regulates, V.</summary>
+    public required Predicted SenseThresholdV { get; init; }
+
+    /// <summary>Whether that threshold is one that drivers use.</summary>
+    public required bool ThresholdIsPlausible { get; init; }
+
+    /// <summary>Where the resistor values come from: <c>given</c> or <c>first search</c>.</summary>
+    public required string ChosenBy { get; init; }
+
+    /// <summary>The fixed resistor first, then the chain in its order.</summary>
+    public required IReadOnlyList<ChainPart> Parts { get; init; }
+
+    /// <summary>All switch positions, brightest (all closed) to dimmest by their order in the chain.</summary>
+    public required IReadOnlyList<Combination> Combinations { get; init; }
+
+    /// <summary>Wanted steps and the position that comes nearest to each.</summary>
+    public IReadOnlyList<TargetMatch> Targets { get; init; } = [];
+
+    /// <summary>Resistance of the leads to the switch plate and back, ohm.</summary>
+    public required Predicted LeadOhm { get; init; }
+
+    /// <summary>How the chain is connected: <c>series chain</c>, <c>parallel branches</c> or <c>selector</c>.</summary>
+    public required string Arrangement { get; init; }
+}
+
+/// <summary>One resistor of the chain.</summary>
+/// <param name="Name">R0 for the fixed one, then R1 … in the order of the chain.</param>
+/// <param name="ResistanceOhm">Nominal resistance, ohm.</param>
+/// <param name="RatingW">Rated power, W.</param>
+/// <param name="MostW">Most power over all positions, W.</param>
+/// <param name="DeratedW">Power it may take in the air that surrounds it, at the hottest scene, W.</param>
+/// <param name="HottestC">Hottest surface over all positions, at the hottest scene, °C.</param>
+public sealed record ChainPart(
+    string Name,
+    double ResistanceOhm,
+    double RatingW,
+    Predicted MostW,
+    Predicted DeratedW,
+    Predicted HottestC
+);
+
+/// <summary>One switch position, in the scene normal unless a name says otherwise.</summary>
+public sealed record Combination
+{
+    /// <summary>One digit a switch in the order of the chain; 1 is closed, which by-passes its resistor.</summary>
+    public required string Switches { get; init; }
+
+    /// <summary>Resistance of the whole sense path, warm, ohm.</summary>
+    public required Predicted ResistanceOhm { get; init; }
+
+    /// <summary>Current through the emitter, A.</summary>
+    public required Predicted CurrentA { get; init; }
+
+    /// <summary>Voltage of the emitter, V.</summary>
+    public required Predicted VoltageV { get; init; }
+
+    /// <summary>Electrical power of the emitter, W.</summary>
+    public required Predicted EmitterW { get; init; }
+
+    /// <summary>Flux of the bare emitter, lm.</summary>
+    public required Predicted FluxLm { get; init; }
+
+    /// <summary>Flux that leaves the light, lm.</summary>
+    public required Predicted FluxOutLm { get; init; }
+
+    /// <summary>Illuminance at the centre of the subject, lx.</summary>
+    public required Predicted LuxAtSubject { get; init; }
+
+    /// <summary>Light below the brightest position, in stops (0 for the brightest, negative below).</summary>
+    public required Predicted Stops { get; init; }
+
+    /// <summary>Exposure value at ISO 100.</summary>
+    public required Predicted Ev { get; init; }
+
+    /// <summary>Aperture (f-number) for the subject's ISO and shutter.</summary>
+    public required Predicted Aperture { get; init; }
+
+    /// <summary>Junction temperature, °C.</summary>
+    public required Predicted JunctionC { get; init; }
+
+    /// <summary>Junction temperature in the scene hot, °C.</summary>
+    public required Predicted JunctionHotC { get; init; }
+
+    /// <summary>Junction temperature when the fan has stopped, °C.</summary>
+    public required Predicted JunctionFanStoppedC { get; init; }
+
+    /// <summary>Heat lost in the driver, W.</summary>
+    public required Predicted DriverLossW { get; init; }
+
+    /// <summary>Power drawn from the supply, W, without the fan.</summary>
+    public required Predicted InputW { get; init; }
+
+    /// <summary>Power of each resistor, the fixed one first, W.</summary>
+    public required IReadOnlyList<Predicted> ResistorsW { get; init; }
+
+    /// <summary>Most emitter current less this current, A; negative is too much.</summary>
+    public required Predicted CurrentMarginA { get; init; }
+
+    /// <summary>Hottest junction allowed less the junction in the scene hot, K; negative is too hot.</summary>
+    public required Predicted JunctionMarginK { get; init; }
+}
+
+/// <summary>A wanted step and what comes nearest.</summary>
+/// <param name="Wanted">What was wanted, as text with its unit.</param>
+/// <param name="CurrentA">Current that gives it, A.</param>
+/// <param name="Switches">Position that comes nearest.</param>
+/// <param name="ErrorStops">Its light against the wanted, in stops.</param>
+public sealed record TargetMatch(string Wanted, Predicted CurrentA, string Switches, Predicted ErrorStops);
