@@ -87,7 +87,7 @@ public sealed record Size(Value Width, Value Height);
 /// <param name="Depth">Along z.</param>
 public sealed record Box(Value Width, Value Height, Value Depth);
 
-/// <summary>A place on a surface, m.</summary>
-/// <param name="X">Along x.</param>
-/// <param name="Y">Along y.</param>
-public sealed record Spot(Value X, Value Y);
+/// <summary>A place on a surface, m; written <c>["12 mm", "centre"]</c>.</summary>
+/// <param name="X">Along x; null is the middle.</param>
+/// <param name="Y">Along y; null is the middle.</param>
+public sealed record Spot(Value? X, Value? Y);
