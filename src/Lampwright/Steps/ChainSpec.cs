@@ -1,0 +1,87 @@
+namespace Lampwright.Steps;
+
+/// <summary>How the switched resistors stand to the fixed one.</summary>
+public enum Arrangement
+{
+    /// <summary>Fixed resistor and switched ones in series; a closed switch by-passes its resistor: more light.</summary>
+    SeriesChain,
+
+    /// <summary>Switched branches parallel to the fixed resistor; a closed switch connects its branch: more light.</summary>
+    ParallelBranches,
+
+    /// <summary>One of several resistors, chosen by a rotary switch, in series with the fixed one.</summary>
+    Selector,
+}
+
+/// <summary>What a rotary switch does between two positions.</summary>
+public enum SelectorKind
+{
+    /// <summary>Not known; treated as one that opens.</summary>
+    Unknown,
+
+    /// <summary>Opens before it closes the next: the sense loop is open in between.</summary>
+    BreakBeforeMake,
+
+    /// <summary>Closes the next before it opens: two positions act at once in between.</summary>
+    MakeBeforeBreak,
+}
+
+/// <summary>One resistor of the chain.</summary>
+/// <param name="Ohm">Resistance at 25 °C in ohm; above 0.</param>
+/// <param name="TempcoPerK">Temperature coefficient in 1/K. A data sheet's figure is a limit to both sides: what is given here is used as it is.</param>
+/// <param name="RatingW">Rated power in watts; above 0.</param>
+/// <param name="FullToK">Temperature up to which the rating holds in full, in kelvin.</param>
+/// <param name="ZeroAtK">Temperature at which it has fallen to zero, in kelvin; above <paramref name="FullToK"/>.</param>
+public sealed record ResistorPart(double Ohm, double TempcoPerK, double RatingW, double FullToK, double ZeroAtK)
+{
+    /// <summary>Temperature that resistances are stated at, 25 °C.</summary>
+    public static double ReferenceK => 298.15;
+
+    /// <summary>Power the part may carry at an ambient temperature, in watts: the straight derating line.</summary>
+    /// <remarks><b>Source</b>: Bourns CRA2512 derating curve. Knee and zero belong to the part. <b>Checked by</b>: printed knees.</remarks>
+    /// <param name="ambientK">Temperature of the air round the part, in kelvin.</param>
+    public double AllowedW(double ambientK) =>
+        ambientK <= FullToK ? RatingW
+        : ambientK >= ZeroAtK ? 0
+        : RatingW * (ZeroAtK - ambientK) / (ZeroAtK - FullToK);
+
+    /// <summary>Rise of the part over the air for each watt, in K/W: the slope of the derating line.</summary>
+    public double RisePerWattK => Math.Max(0, ZeroAtK - FullToK) / RatingW;
+
+    /// <summary>Greatest current at full rating, sqrt(P/R), in amperes.</summary>
+    public double MostA => Math.Sqrt(RatingW / Ohm);
+
+    /// <summary>Greatest voltage at full rating, sqrt(P·R), in volts.</summary>
+    public double MostV => Math.Sqrt(RatingW * Ohm);
+}
+
+/// <summary>The leads between the driver's board and the switches.</summary>
+/// <param name="LengthM">Length of one conductor in metres; ≥ 0.</param>
+/// <param name="AreaMm2">Copper area in mm².</param>
+/// <param name="Conductors">How many conductors the sense current passes one after another; there and back is 2.</param>
+/// <param name="Tinned">Whether the strands are tinned.</param>
+public sealed record LeadSpec(double LengthM, double AreaMm2, int Conductors = 2, bool Tinned = false);
+
+/// <summary>A switched sense chain as it is to be built.</summary>
+/// <param name="Arrangement">How the resistors stand to each other.</param>
+/// <param name="Fixed">The resistor that is never by-passed; it stays on the driver's board.</param>
+/// <param name="Switched">The switched resistors in the order of the chain.</param>
+/// <param name="ContactOhm">Resistance of one closed contact in ohm; ≥ 0.</param>
+/// <param name="ContactMostOhm">Greatest resistance of a worn contact in ohm; null where it is not known.</param>
+/// <param name="Lead">The leads, null where there are none in the sense loop.</param>
+/// <param name="Selector">What a rotary switch does between positions.</param>
+/// <param name="Path">Path in the design file that findings lead to.</param>
+public sealed record ChainSpec(
+    Arrangement Arrangement,
+    ResistorPart Fixed,
+    IReadOnlyList<ResistorPart> Switched,
+    double ContactOhm,
+    double? ContactMostOhm = null,
+    LeadSpec? Lead = null,
+    SelectorKind Selector = SelectorKind.Unknown,
+    string Path = "steps"
+)
+{
+    /// <summary>More switches than this are not computed: 1,024 combinations.</summary>
+    public static int MostSwitches => 10;
+}

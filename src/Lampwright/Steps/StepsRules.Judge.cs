@@ -1,0 +1,325 @@
+using System.Globalization;
+using Lampwright.Findings;
+
+namespace Lampwright.Steps;
+
+/// <content>What the rules say of one light.</content>
+public static partial class StepsRules
+{
+    /// <summary>All findings of the station for what it was told and what came of it, the gravest first.</summary>
+    public static IReadOnlyList<Finding> Judge(StepsSpec spec, StepsResult result)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(result);
+        var findings = new List<Finding>(result.Emitter.Findings);
+        if (spec.Chain is { } wired)
+        {
+            People(spec.Driver, findings);
+            Selector(wired, findings);
+            if (result.Network is null)
+            {
+                findings.Add(
+                    NotComputable.At(
+                        wired.Path,
+                        Text($"A chain of {wired.Switched.Count} switches with these values cannot be computed.")
+                    )
+                );
+            }
+        }
+
+        var limits = spec.Limits ?? new StepsLimits();
+        Threshold(spec, result.Threshold, limits, findings);
+        if (result.Chain is { } chain && spec.Chain is { } built)
+        {
+            Currents(spec, result, chain, limits, findings);
+            Resistors(built, chain, limits, findings);
+            Contacts(built, chain, limits, findings);
+        }
+        else if (spec.Driver.RatedA > spec.Emitter.MostA)
+        {
+            findings.Add(
+                OverEmitter.At(
+                    spec.Driver.Path + ".current",
+                    Text(
+                        $"The driver gives {spec.Driver.RatedA:0.###} A; the emitter takes {spec.Emitter.MostA:0.###} A."
+                    ),
+                    Amps(spec.Driver.RatedA),
+                    Amps(spec.Emitter.MostA ?? 0)
+                )
+            );
+        }
+
+        Window(spec, result, findings);
+        return [.. findings.OrderByDescending(f => f.Severity).ThenBy(f => f.Code, StringComparer.Ordinal)];
+    }
+
+    /// <summary>The finding for a wanted step that is missed by more than a third of a stop, or null.</summary>
+    /// <param name="path">Path in the design file of the wanted step.</param>
+    /// <param name="wantedA">Wanted current in amperes.</param>
+    /// <param name="nearestA">Nearest current of all combinations, in amperes.</param>
+    public static Finding? Missed(string path, double wantedA, double nearestA)
+    {
+        var stops = wantedA > 0 && nearestA > 0 ? Math.Abs(Math.Log2(nearestA / wantedA)) : 0;
+        return stops <= 1.0 / 3
+            ? null
+            : StepMissed.At(
+                path,
+                Text(
+                    $"{wantedA:0.###} A is wanted; the nearest combination gives {nearestA:0.###} A, {stops:0.00} stops away."
+                ),
+                Amps(nearestA),
+                Amps(wantedA)
+            );
+    }
+
+    private static void People(DriverSpec driver, List<Finding> findings)
+    {
+        if (driver.Sense.Side != SenseSide.Secondary)
+        {
+            var what =
+                driver.Sense.Side == SenseSide.Primary
+                    ? "is on the primary side, at mains potential"
+                    : "may be on the primary side";
+            findings.Add(
+                SenseNotSecondary.At(
+                    driver.Path + ".sense.side",
+                    $"The sense part {what}; wires from it would leave the driver."
+                )
+            );
+        }
+
+        if (driver.Isolated != Isolation.Yes)
+        {
+            var what =
+                driver.Isolated == Isolation.No ? "is not isolated from the mains" : "is not known to be isolated";
+            findings.Add(
+                OutputNotIsolated.At(
+                    driver.Path + ".isolated",
+                    $"The output {what}; wires from it would leave the driver."
+                )
+            );
+        }
+
+        if (driver.Sense.Carries != SenseCarries.Smooth)
+        {
+            var what =
+                driver.Sense.Carries == SenseCarries.Pulsed
+                    ? "carries pulses"
+                    : "is not known to carry a smooth current";
+            findings.Add(PulsedSense.At(driver.Path + ".sense.carries", $"The sense part {what}."));
+        }
+    }
+
+    private static void Selector(ChainSpec chain, List<Finding> findings)
+    {
+        if (chain.Arrangement == Arrangement.Selector && chain.Selector != SelectorKind.MakeBeforeBreak)
+        {
+            findings.Add(
+                SelectorOpens.At(
+                    chain.Path + ".arrangement",
+                    "Between two positions the sense loop is open, and the current is no longer held."
+                )
+            );
+        }
+    }
+
+    private static void Threshold(StepsSpec spec, SenseThreshold threshold, StepsLimits limits, List<Finding> findings)
+    {
+        var path = spec.Driver.Path + ".sense";
+        for (var i = 0; i < threshold.Marks.Count; i++)
+        {
+            if (threshold.Marks[i].Ohm is null)
+            {
+                findings.Add(UnreadableMarks.At($"{path}.marks[{i}]", threshold.Marks[i].Problem));
+            }
+        }
+
+        if (threshold.VoltageV is not { } volts)
+        {
+            if (spec.Chain is not null)
+            {
+                findings.Add(NoThreshold.At(path, threshold.Reason));
+            }
+
+            return;
+        }
+
+        var rule = threshold.Likelihood switch
+        {
+            ThresholdLikelihood.Implausible => ImplausibleThreshold,
+            ThresholdLikelihood.Unusual => UnusualThreshold,
+            _ => null,
+        };
+        if (rule is not null)
+        {
+            var (least, most) = SenseThreshold.Usual;
+            findings.Add(rule.At(path, threshold.Reason, Text($"{volts:0.0000} V"), Text($"{least} V to {most} V")));
+        }
+
+        if (threshold.Contradiction is { } apart && Math.Abs(apart) > limits.Contradiction)
+        {
+            findings.Add(
+                Contradiction.At(
+                    path,
+                    Text($"Marks, resistance, rating and measurement differ by {apart * 100:+0.0;-0.0} %."),
+                    Text($"{Math.Abs(apart) * 100:0.0} %"),
+                    Text($"{limits.Contradiction * 100:0.#} %")
+                )
+            );
+        }
+    }
+
+    private static void Currents(
+        StepsSpec spec,
+        StepsResult result,
+        ChainResult chain,
+        StepsLimits limits,
+        List<Finding> findings
+    )
+    {
+        var path = spec.Chain!.Path;
+        var most = Math.Max(chain.MostA, chain.OverlapA ?? 0);
+        var when =
+            most > chain.MostA ? "between two positions" : $"at {chain.Combinations[chain.ByCurrent[0]].Switches}";
+        var rated = spec.Driver.RatedA;
+        if (most > spec.Emitter.MostA)
+        {
+            var message = Text(
+                $"The chain gives {most:0.###} A {when}; the emitter takes {spec.Emitter.MostA:0.###} A."
+            );
+            findings.Add(OverEmitter.At(path, message, Amps(most), Amps(spec.Emitter.MostA.Value)));
+        }
+
+        if (most > rated * (1 + 1e-6))
+        {
+            var rule = most > rated * (1 + limits.OverRated) ? FarOverRated : OverRated;
+            var message = Text($"The chain gives {most:0.###} A {when}; the driver is rated {rated:0.###} A.");
+            findings.Add(rule.At(path, message, Amps(most), Amps(rated)));
+        }
+
+        if (spec.Driver.LeastA is { } least)
+        {
+            string[] low = [.. chain.Combinations.Where(c => c.CurrentA < least * (1 - 1e-6)).Select(c => c.Switches)];
+            if (low.Length > 0)
+            {
+                var message = Text(
+                    $"{low.Length} of {chain.Combinations.Count} combinations ({Some(low)}) give less than {least:0.###} A."
+                );
+                findings.Add(UnderLeast.At(path, message, Amps(chain.LeastA), Amps(least)));
+            }
+        }
+
+        var model = result.Emitter.Model;
+        string[] beyond =
+        [
+            .. chain
+                .Combinations.Where(c => model.LogBeyond(c.CurrentA) > limits.Extrapolation)
+                .Select(c => c.Switches),
+        ];
+        if (beyond.Length > 0)
+        {
+            var message = Text(
+                $"{beyond.Length} of {chain.Combinations.Count} combinations ({Some(beyond)}) lie beyond the emitter's points, which cover {model.FromA:0.###} A to {model.ToA:0.###} A."
+            );
+            var far = model.LogBeyond(chain.LeastA) > model.LogBeyond(chain.MostA) ? chain.LeastA : chain.MostA;
+            findings.Add(
+                Extrapolated.At(
+                    spec.Emitter.Path + ".points",
+                    message,
+                    Amps(far),
+                    Text($"{model.FromA:0.###} A to {model.ToA:0.###} A")
+                )
+            );
+        }
+    }
+
+    private static void Resistors(ChainSpec spec, ChainResult chain, StepsLimits limits, List<Finding> findings)
+    {
+        for (var k = 0; k <= spec.Switched.Count; k++)
+        {
+            var worst = chain.Combinations.MaxBy(c => c.Resistors[k].Load)!;
+            var state = worst.Resistors[k];
+            if (state.Load <= limits.ResistorLoad)
+            {
+                continue;
+            }
+
+            var path = k == 0 ? spec.Path + ".chosen.fixed" : $"{spec.Path}.chosen.chain[{k - 1}]";
+            var message = Text(
+                $"Resistor {state.Name} takes {state.PowerW:0.00} W at {worst.Switches}; in its air it may carry {state.AllowedW:0.00} W."
+            );
+            var rule = state.Load > 1 ? ResistorOver : ResistorNear;
+            findings.Add(rule.At(path, message, Text($"{state.PowerW:0.00} W"), Text($"{state.AllowedW:0.00} W")));
+        }
+    }
+
+    private static void Contacts(ChainSpec spec, ChainResult chain, StepsLimits limits, List<Finding> findings)
+    {
+        var worst = chain.Combinations.MaxBy(c => Loss(c))!;
+        var share = Loss(worst);
+        if (share > limits.ContactShare)
+        {
+            var message = Text(
+                $"At {worst.Switches} contacts take {worst.ContactShare * 100:0.0} % of the sense resistance, and {share * 100:0.0} % of the current is lost when they are worn."
+            );
+            findings.Add(
+                ContactShare.At(
+                    spec.Path + ".contact",
+                    message,
+                    Text($"{share * 100:0.0} %"),
+                    Text($"{limits.ContactShare * 100:0.#} %")
+                )
+            );
+        }
+
+        // Against clean contacts, so that a chain that is only good while new is told.
+        static double Loss(Combination c)
+        {
+            var clean = c.CurrentA / (1 - Math.Min(c.ContactShare, 0.999));
+            return clean > 0 ? Math.Max(c.ContactShare, 1 - (c.WornCurrentA / clean)) : 0;
+        }
+    }
+
+    private static void Window(StepsSpec spec, StepsResult result, List<Finding> findings)
+    {
+        var window = result.Window;
+        if (window.OverBy > 0)
+        {
+            var message = Text(
+                $"Cold, the emitter wants {window.MostV:0.0} V; the driver reaches {spec.Driver.WindowMostV:0.0} V. {window.Words}"
+            );
+            findings.Add(
+                OverWindow.At(
+                    spec.Driver.Path + ".window",
+                    message,
+                    Volts(window.MostV),
+                    Volts(spec.Driver.WindowMostV ?? 0)
+                )
+            );
+        }
+
+        if (window.UnderBy > 0)
+        {
+            var message = Text(
+                $"Hot and dimmed, the emitter falls to {window.LeastV:0.0} V; the driver needs {spec.Driver.WindowLeastV:0.0} V."
+            );
+            findings.Add(
+                UnderWindow.At(
+                    spec.Driver.Path + ".window",
+                    message,
+                    Volts(window.LeastV),
+                    Volts(spec.Driver.WindowLeastV ?? 0)
+                )
+            );
+        }
+    }
+
+    private static string Some(string[] names) =>
+        names.Length <= 4 ? string.Join(", ", names) : string.Join(", ", names.Take(4)) + ", …";
+
+    private static string Amps(double a) => Text($"{a:0.000} A");
+
+    private static string Volts(double v) => Text($"{v:0.0} V");
+
+    private static string Text(FormattableString text) => FormattableString.Invariant(text);
+}
