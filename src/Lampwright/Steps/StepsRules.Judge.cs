@@ -1,4 +1,3 @@
-using System.Globalization;
 using Lampwright.Findings;
 
 namespace Lampwright.Steps;
