@@ -38,4 +38,7 @@ public readonly record struct Frame(Vec3 Origin, Vec3 X, Vec3 Y, Vec3 Z)
 
     /// <summary>The frame moved along its outer axes.</summary>
     public Frame Moved(Vec3 by) => this with { Origin = Origin + by };
+
+    /// <summary>Its own numbers only: the text that a record writes by itself would follow the computed ones without end.</summary>
+    public override string ToString() => FormattableString.Invariant($"{Origin} x {X} y {Y} z {Z}");
 }

@@ -44,4 +44,7 @@ public readonly record struct Vec2(double X, double Y)
         var (s, c) = Math.SinCos(angle);
         return new((c * X) - (s * Y), (s * X) + (c * Y));
     }
+
+    /// <summary>Its own numbers only: the text that a record writes by itself would follow the computed ones without end.</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y})");
 }

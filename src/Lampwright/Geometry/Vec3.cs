@@ -35,4 +35,7 @@ public readonly record struct Vec3(double X, double Y, double Z)
 
     /// <summary>Unit vector of the same direction.</summary>
     public Vec3 Unit => this / Length;
+
+    /// <summary>Its own numbers only: the text that a record writes by itself would follow the computed ones without end.</summary>
+    public override string ToString() => FormattableString.Invariant($"({X}, {Y}, {Z})");
 }
