@@ -1,0 +1,340 @@
+using Lampwright.Geometry;
+using Lampwright.Metal;
+
+namespace Lampwright.Files.Drawings;
+
+/// <summary>One blank on its way onto paper; y up, zero at the blank's lower left corner, paper millimetres.</summary>
+internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
+{
+    private const double Same = 0.05;
+    private readonly DrawingBuilder draw = new();
+    private readonly double k = 1000 * options.Scale;
+    private readonly double size = options.TextMm;
+    private readonly IReadOnlyList<HoleGroup> groups = HoleGroup.Of(blank);
+
+    private double W => blank.WidthM * k;
+
+    private double H => blank.HeightM * k;
+
+    public Drawing Drawing()
+    {
+        Shape();
+        if (options.Dimensions)
+        {
+            FromBottom();
+            FromLeft();
+        }
+
+        if (options.HoleCoordinates)
+        {
+            FromTop();
+            FromRight();
+        }
+
+        if (options.BendLabels)
+        {
+            BendLabels();
+        }
+
+        if (options.Legend || options.HoleCoordinates)
+        {
+            HoleLetters();
+        }
+
+        if (options.Legend)
+        {
+            BlankLegend.Draw(draw, blank, groups, options.Scale, size);
+        }
+
+        return draw.Finish(blank.Part, options.Scale, margin: options.Dimensions ? 2 : 1, groups);
+    }
+
+    private Vec2 P(Vec2 p) => p * k;
+
+    private void Shape()
+    {
+        foreach (var hole in blank.Holes)
+        {
+            CentreMark(hole);
+        }
+
+        foreach (var bend in blank.Bends)
+        {
+            var (a, b) = (P(bend.CentreLine.A), P(bend.CentreLine.B));
+            draw.Line(bend.Id, LineKind.Bend, a, b);
+            draw.Crowd.Take(a, b, 3);
+        }
+
+        foreach (var hole in blank.Holes)
+        {
+            var (least, most) = hole.Outline.Box;
+            draw.Crowd.Take(TextBox.Of(P(least), P(most)));
+            if (hole.DiameterM > 0)
+            {
+                draw.Circle(hole.Id, LineKind.Cut, P(hole.Centre), hole.DiameterM * k / 2);
+            }
+            else
+            {
+                draw.Outline(hole.Id, LineKind.Cut, hole.Outline.Moved(P));
+            }
+        }
+
+        var outline = blank.Outline.Moved(P);
+        draw.Outline(blank.Part, LineKind.Cut, outline);
+        var points = outline.Points(0.2);
+        for (var i = 0; i < points.Count; i++)
+        {
+            draw.Crowd.Take(points[i], points[(i + 1) % points.Count], 8);
+        }
+    }
+
+    /// <summary>A punch mark in every hole; the centre lines of a large one reach over its edge.</summary>
+    private void CentreMark(BlankHole hole)
+    {
+        var c = P(hole.Centre);
+        var (least, most) = hole.Outline.Box;
+        var (rx, ry) = ((most.X - least.X) * k / 2, (most.Y - least.Y) * k / 2);
+        if (Math.Min(rx, ry) < 1)
+        {
+            return;
+        }
+
+        var isLarge = Math.Min(rx, ry) > 4;
+        var kind = isLarge ? LineKind.Centre : LineKind.Mark;
+        var (x, y) = isLarge ? (rx + 2, ry + 2) : (Math.Clamp(rx * 0.5, 0.35, 1.2), Math.Clamp(ry * 0.5, 0.35, 1.2));
+        draw.Line(hole.Id, kind, c - new Vec2(x, 0), c + new Vec2(x, 0));
+        draw.Line(hole.Id, kind, c - new Vec2(0, y), c + new Vec2(0, y));
+    }
+
+    private void FromBottom()
+    {
+        var entries = Merged([.. BendPlaces(isX: true), .. CornerPlaces(isX: true)], W);
+        var chain = new CoordinateChain((u, v) => new(u, -v), Math.PI / 2, ReadsOutward: false, TextSide: -1);
+        var y = -Math.Max(chain.Draw(draw, entries, W, size, holdsEnds: true) + size * 1.4, 7);
+        Overall(new(0, y), new(W, y), new(0, -1), Numbers.Place(blank.WidthM * 1000), 0);
+    }
+
+    private void FromLeft()
+    {
+        var entries = Merged([.. BendPlaces(isX: false), .. CornerPlaces(isX: false)], H);
+        var chain = new CoordinateChain((u, v) => new(-v, u), 0, ReadsOutward: false, TextSide: 1);
+        var x = -Math.Max(chain.Draw(draw, entries, H, size, holdsEnds: true) + size * 1.4, 7);
+        Overall(new(x, 0), new(x, H), new(-1, 0), Numbers.Place(blank.HeightM * 1000), Math.PI / 2);
+    }
+
+    /// <summary>An over-all dimension: its line between arrows, its extension lines from the part, its text above the line.</summary>
+    private void Overall(Vec2 a, Vec2 b, Vec2 outward, string text, double angle)
+    {
+        var along = (b - a).Unit;
+        foreach (var end in (Vec2[])[a, b])
+        {
+            var start =
+                outward.X == 0 ? new Vec2(end.X, Extent(end.X, isX: true)) : new(Extent(end.Y, isX: false), end.Y);
+            draw.Line(blank.Part, LineKind.Dimension, start + (outward * 1.2), end + (outward * 1.5));
+        }
+
+        var above = new Vec2(-Math.Sin(angle), Math.Cos(angle)) * (size * 0.3);
+        var width = TextWidth.Of(text, size);
+        var length = (b - a).Length;
+        if (length < width + 7)
+        {
+            // Too short for text and arrows between its lines: arrows from outside, text beyond the far end.
+            draw.Line(blank.Part, LineKind.Dimension, a - (along * 5), b + (along * (7 + width)));
+            draw.Arrow(a, along);
+            draw.Arrow(b, -along);
+            draw.Text(blank.Part, text, b + (along * 5) + above, size, TextRole.Dimension, TextAnchor.Start, angle);
+            return;
+        }
+
+        draw.Line(blank.Part, LineKind.Dimension, a, b);
+        draw.Arrow(a, -along);
+        draw.Arrow(b, along);
+        draw.Text(blank.Part, text, ((a + b) / 2) + above, size, TextRole.Dimension, TextAnchor.Middle, angle);
+    }
+
+    private void FromTop()
+    {
+        var chain = new CoordinateChain((u, v) => new(u, H + v), Math.PI / 2, ReadsOutward: true, TextSide: -1);
+        chain.Draw(draw, HolePlaces(isX: true), W, size, holdsEnds: false);
+    }
+
+    private void FromRight()
+    {
+        var chain = new CoordinateChain((u, v) => new(W + v, u), 0, ReadsOutward: true, TextSide: 1);
+        chain.Draw(draw, HolePlaces(isX: false), H, size, holdsEnds: false);
+    }
+
+    /// <summary>Distance of the outline's nearest corner at a place from the bottom (or the left) edge, paper mm.</summary>
+    private double Extent(double at, bool isX) =>
+        blank
+            .Outline.Corners.Select(c => P(c.Point))
+            .Where(p => Math.Abs((isX ? p.X : p.Y) - at) < Same)
+            .Select(p => isX ? p.Y : p.X)
+            .DefaultIfEmpty(0)
+            .Min();
+
+    private IEnumerable<ChainEntry> BendPlaces(bool isX)
+    {
+        foreach (var bend in blank.Bends)
+        {
+            var (a, b) = (P(bend.CentreLine.A), P(bend.CentreLine.B));
+            var (ua, ub, va, vb) = isX ? (a.X, b.X, a.Y, b.Y) : (a.Y, b.Y, a.X, b.X);
+            if (Math.Abs(ua - ub) < Same)
+            {
+                yield return new(ua, -Math.Min(va, vb), Numbers.Place(ua / options.Scale), bend.Id, 0);
+            }
+        }
+    }
+
+    private IEnumerable<ChainEntry> CornerPlaces(bool isX)
+    {
+        foreach (var corner in blank.Outline.Corners)
+        {
+            var p = P(corner.Point);
+            var (u, v) = isX ? (p.X, p.Y) : (p.Y, p.X);
+            yield return new(u, -v, Numbers.Place(u / options.Scale), corner.EdgeId, 1);
+        }
+    }
+
+    /// <summary>One entry a place, bends before corners, without the two ends that the over-all dimension has.</summary>
+    private static IReadOnlyList<ChainEntry> Merged(IReadOnlyList<ChainEntry> entries, double length)
+    {
+        var merged = new List<ChainEntry>();
+        foreach (
+            var e in entries.Where(e => e.At > Same && e.At < length - Same).OrderBy(e => e.At).ThenBy(e => e.Rank)
+        )
+        {
+            if (
+                merged.Count > 0
+                && (e.At - merged[^1].At < Same || string.Equals(merged[^1].Text, e.Text, StringComparison.Ordinal))
+            )
+            {
+                var last = merged[^1];
+                var best = e.Rank < last.Rank ? e : last;
+                merged[^1] = best with { From = Math.Max(e.From, last.From) };
+            }
+            else
+            {
+                merged.Add(e);
+            }
+        }
+
+        return merged;
+    }
+
+    private IReadOnlyList<ChainEntry> HolePlaces(bool isX)
+    {
+        var places = new SortedDictionary<double, (SortedSet<string> Letters, string Id, int Rank)>();
+        foreach (var (group, rank) in groups.Select((g, i) => (g, i)))
+        {
+            if (group.IsField)
+            {
+                continue;
+            }
+
+            foreach (var hole in group.Holes)
+            {
+                var at = Numbers.Rounded((isX ? hole.Centre.X : hole.Centre.Y) * 1000);
+                if (!places.TryGetValue(at, out var place))
+                {
+                    place = (new SortedSet<string>(StringComparer.Ordinal), hole.Id, rank);
+                    places.Add(at, place);
+                }
+
+                place.Letters.Add(group.Letter);
+            }
+        }
+
+        return
+        [
+            .. places.Select(p => new ChainEntry(
+                p.Key * options.Scale,
+                0,
+                Numbers.Place(p.Key) + " " + string.Concat(p.Value.Letters),
+                p.Value.Id,
+                p.Value.Rank
+            )),
+        ];
+    }
+
+    private void BendLabels()
+    {
+        foreach (var bend in blank.Bends)
+        {
+            var (a, b) = (P(bend.CentreLine.A), P(bend.CentreLine.B));
+            if ((b - a).Length < 1e-9)
+            {
+                continue;
+            }
+
+            var along = (b - a).Unit;
+            if (along.X < -1e-9 || (Math.Abs(along.X) <= 1e-9 && along.Y < 0))
+            {
+                (a, b, along) = (b, a, -along);
+            }
+
+            var text =
+                Numbers.Tenths(bend.AngleRad * 180 / Math.PI)
+                + "° "
+                + (bend.Direction == BendDirection.Down ? "down" : "up");
+            var angle = Math.Atan2(along.Y, along.X);
+            var (at, _) = Places(a, b, along)
+                .Select(
+                    (p, i) =>
+                        (p, Cost: draw.Crowd.Cost(TextBox.Of(text, p, size, TextAnchor.Middle, angle)) + (i * 0.01))
+                )
+                .MinBy(c => c.Cost);
+            draw.Text(bend.Id, text, at, size, TextRole.Bend, TextAnchor.Middle, angle);
+        }
+    }
+
+    private IEnumerable<Vec2> Places(Vec2 a, Vec2 b, Vec2 along)
+    {
+        foreach (var share in (double[])[0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85])
+        {
+            var on = a + ((b - a) * share);
+            yield return on + (along.Left * (size * 0.35));
+            yield return on - (along.Left * (size * 0.95));
+        }
+    }
+
+    /// <summary>A letter at the first hole of each group, and at every one of a small group.</summary>
+    private void HoleLetters()
+    {
+        foreach (var group in groups)
+        {
+            foreach (var hole in group.Holes.Take(group.Holes.Count <= 4 ? 4 : 1))
+            {
+                var c = P(hole.Centre);
+                var (least, most) = hole.Outline.Box;
+                var (rx, ry) = ((most.X - least.X) * k / 2, (most.Y - least.Y) * k / 2);
+                var width = TextWidth.Of(group.Letter, size);
+                if (Math.Min(rx, ry) > size)
+                {
+                    draw.Text(hole.Id, group.Letter, c + new Vec2(0.8, 0.8), size, TextRole.Hole);
+                    continue;
+                }
+
+                var (at, _) = ((double X, double Y)[])
+                    [(1, 1), (-1, 1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1), (0, -1)]
+                    is var sides
+                    ? sides
+                        .Select(s => new Vec2(
+                            c.X + (s.X * (rx + 0.5 + (width / 2))) - (width / 2),
+                            c.Y + (s.Y * (ry + 0.3 + (size / 2))) - (size * 0.36)
+                        ))
+                        .Select(
+                            (p, i) =>
+                                (
+                                    p,
+                                    Cost: draw.Crowd.Cost(TextBox.Of(group.Letter, p, size, TextAnchor.Start, 0))
+                                        + (i * 0.01)
+                                )
+                        )
+                        .MinBy(s => s.Cost)
+                    : default;
+                draw.Text(hole.Id, group.Letter, at, size, TextRole.Hole);
+            }
+        }
+    }
+}

@@ -1,0 +1,92 @@
+using Lampwright.Geometry;
+
+namespace Lampwright.Files.Drawings;
+
+/// <summary>The box a text fills, turned with it; y up.</summary>
+/// <param name="Corners">Its four corners.</param>
+internal readonly record struct TextBox(Vec2[] Corners)
+{
+    public static TextBox Of(string text, Vec2 at, double size, TextAnchor anchor, double angle)
+    {
+        var width = TextWidth.Of(text, size);
+        var from = anchor switch
+        {
+            TextAnchor.Middle => -width / 2,
+            TextAnchor.End => -width,
+            _ => 0,
+        };
+        Vec2 At(double x, double y) => at + new Vec2(x, y).Turned(angle);
+        var (down, up) = (-0.22 * size, 0.78 * size);
+        return new([At(from, down), At(from + width, down), At(from + width, up), At(from, up)]);
+    }
+
+    public static TextBox Of(Vec2 least, Vec2 most) => new([least, new(most.X, least.Y), most, new(least.X, most.Y)]);
+
+    public Vec2 Middle => (Corners[0] + Corners[2]) / 2;
+}
+
+/// <summary>Knows which places are taken, and how badly a new label would lie there.</summary>
+internal sealed class Crowd
+{
+    private readonly List<TextBox> boxes = [];
+    private readonly List<(Vec2 A, Vec2 B, double Weight)> lines = [];
+
+    public void Take(TextBox box) => boxes.Add(box);
+
+    public void Take(Vec2 a, Vec2 b, double weight) => lines.Add((a, b, weight));
+
+    /// <summary>0 for a free place; more the more it lies on.</summary>
+    public double Cost(TextBox box)
+    {
+        var cost = 0.0;
+        foreach (var other in boxes)
+        {
+            cost += Overlap(box.Corners, other.Corners) ? 10 : 0;
+        }
+
+        foreach (var (a, b, weight) in lines)
+        {
+            cost += Overlap(box.Corners, [a, b]) ? weight : 0;
+        }
+
+        return cost;
+    }
+
+    /// <summary>Whether two convex shapes overlap (separating axes).</summary>
+    private static bool Overlap(Vec2[] a, Vec2[] b) => !Parted(a, b) && !Parted(b, a);
+
+    private static bool Parted(Vec2[] a, Vec2[] b)
+    {
+        for (var i = 0; i < a.Length; i++)
+        {
+            var edge = a[(i + 1) % a.Length] - a[i];
+            if (edge.Length < 1e-12)
+            {
+                continue;
+            }
+
+            var axis = edge.Left;
+            var (a0, a1) = Range(a, axis);
+            var (b0, b1) = Range(b, axis);
+            if (a1 <= b0 || b1 <= a0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static (double Least, double Most) Range(Vec2[] points, Vec2 axis)
+    {
+        var (least, most) = (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var p in points)
+        {
+            var d = p.Dot(axis);
+            least = Math.Min(least, d);
+            most = Math.Max(most, d);
+        }
+
+        return (least, most);
+    }
+}
