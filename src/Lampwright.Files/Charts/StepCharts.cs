@@ -1,0 +1,111 @@
+using Lampwright.Design;
+using Lampwright.Evaluation;
+
+namespace Lampwright.Files.Charts;
+
+/// <summary>Charts over the switch positions.</summary>
+public static class StepCharts
+{
+    /// <summary>Illuminance at the subject at each switch position; null without steps.</summary>
+    public static Chart? Light(LightEvaluation evaluation) =>
+        Over(
+            evaluation,
+            "Light at the subject",
+            "Illuminance",
+            "lx",
+            Palette.Light,
+            c => c.LuxAtSubject,
+            "A dot is what to expect, the bar round it where nine of ten such lights would lie."
+        );
+
+    /// <summary>Current through the emitter at each switch position; null without steps.</summary>
+    public static Chart? Current(LightEvaluation evaluation) =>
+        Over(evaluation, "Current of the emitter", "Current", "A", Palette.Flow, c => c.CurrentA, "");
+
+    /// <summary>Light against the brightest position, in stops; null without steps.</summary>
+    public static Chart? Stops(LightEvaluation evaluation) =>
+        Over(evaluation, "Light below the brightest", "Light", "stops", Palette.Light, c => c.Stops, "");
+
+    /// <summary>Junction temperature at each switch position in every scene, with the limit; null without steps or heat.</summary>
+    /// <param name="evaluation">The evaluation.</param>
+    /// <param name="show">Unit of temperatures; null takes °C.</param>
+    public static Chart? Junction(LightEvaluation evaluation, Show? show = null)
+    {
+        if (
+            evaluation.Steps is not { Combinations.Count: > 0 } steps
+            || evaluation.Heat is not { Scenes.Count: > 0 } heat
+        )
+        {
+            return null;
+        }
+
+        var unit = TemperatureUnit.Of(show);
+        var middle = (heat.Scenes.Count - 1) / 2.0;
+        var places = steps.Combinations.Select(c => c.Switches).ToList();
+        var layers = new List<ChartLayer>();
+        var most = steps.Combinations[0].JunctionHotC.Value + steps.Combinations[0].JunctionMarginK.Value;
+        layers.Add(
+            new LevelLayer($"most {ChartText.Fixed(unit.From(most), 0)} {unit.Sign}", Palette.Stop, unit.From(most))
+        );
+        for (var s = 0; s < heat.Scenes.Count; s++)
+        {
+            var scene = heat.Scenes[s];
+            layers.Add(
+                new DotLayer(
+                    scene.Name,
+                    TintOf(scene.Name),
+                    [
+                        .. scene
+                            .Points.Select(p => (X: (double)places.IndexOf(p.Switches), Y: unit.From(p.JunctionC)))
+                            .Where(p => p.X >= 0),
+                    ],
+                    Shift: (s - middle) * 0.24
+                )
+            );
+        }
+
+        return new("Junction temperature", Places(steps.Combinations.Count, places), new("Junction", unit.Sign), layers)
+        {
+            Says = "In the usual air, in the hottest air, and with the fan stopped.",
+        };
+    }
+
+    private static Tint TintOf(string scene) =>
+        scene switch
+        {
+            "normal" => Palette.Flow,
+            "hot" => Palette.Heat,
+            _ => Palette.Ink,
+        };
+
+    private static Chart? Over(
+        LightEvaluation evaluation,
+        string title,
+        string label,
+        string unit,
+        Tint tint,
+        Func<Evaluation.Answers.Combination, Predicted> number,
+        string says
+    )
+    {
+        if (evaluation.Steps is not { Combinations.Count: > 0 } steps)
+        {
+            return null;
+        }
+
+        var points = steps.Combinations.Select((c, i) => (X: (double)i, Y: number(c))).ToList();
+        var axis = new Axis(label, unit) { Least = points.TrueForAll(p => p.Y.Low >= 0) ? 0 : null };
+        return new(
+            title,
+            Places(steps.Combinations.Count, [.. steps.Combinations.Select(c => c.Switches)]),
+            axis,
+            [new DotLayer(label, tint, points, Joined: true)]
+        )
+        {
+            Says = says,
+        };
+    }
+
+    private static Axis Places(int count, IReadOnlyList<string> places) =>
+        new(count > 1 ? "switches, 1 = closed" : "", "") { Places = places };
+}
