@@ -1,0 +1,99 @@
+using Lampwright.Tables;
+
+namespace Lampwright.Heat;
+
+/// <summary>The known errors of the methods of this station, named for the draws.</summary>
+public static class HeatMethods
+{
+    /// <summary>Film of forced air in fin channels.</summary>
+    public static readonly MethodError ChannelFilm = new(
+        "heat.channel_film",
+        0.10,
+        "Teertstra 2000: 2.1 % rms against numerics; spread of VDI Gb and Stephan to 5.5 %; uneven flow from a fan, common practice"
+    );
+
+    /// <summary>Film of air that rises by itself in fin channels and over the sink.</summary>
+    public static readonly MethodError NaturalChannelFilm = new(
+        "heat.natural_channel_film",
+        0.15,
+        "Bar-Cohen and Rohsenow 1984 against measurements (memory)"
+    );
+
+    /// <summary>Pressure lost in the channels.</summary>
+    public static readonly MethodError Friction = new(
+        "heat.friction",
+        0.15,
+        "Muzychka and Yovanovich 2009: 10 %; ends by Kays and London 23 to 34 % of their share"
+    );
+
+    /// <summary>Pressure of the fan against its maker's curve.</summary>
+    public static readonly MethodError FanPressure = new("heat.fan_pressure", 0.10, "common practice, no source");
+
+    /// <summary>Speed of the fan at a voltage, taken in proportion.</summary>
+    public static readonly MethodError FanSpeed = new("heat.fan_speed", 0.06, "common practice, no source");
+
+    /// <summary>Pressure lost in holes, grilles and guards.</summary>
+    public static readonly MethodError AirOpenings = new(
+        "heat.air_openings",
+        0.30,
+        "Idelchik diagram 8-1 against Blevins 1984 and low Reynolds numbers in lamp housings"
+    );
+
+    /// <summary>Spreading in the base: the series is exact, its even film and even flux are not.</summary>
+    public static readonly MethodError Spreading = new("heat.spreading", 0.06, "common practice, no source");
+
+    /// <summary>Contact layer beyond its given thickness and conductivity (voids, boundaries).</summary>
+    public static readonly MethodError Interface = new("heat.interface", 0.15, "common practice, no source");
+
+    /// <summary>Radiation: emissivity and view of a room that is not black.</summary>
+    public static readonly MethodError Emissivity = new(
+        "heat.emissivity",
+        0.12,
+        "spread of the emissivity tables in use"
+    );
+
+    /// <summary>Natural convection on the outside of panels.</summary>
+    public static readonly MethodError PanelFilm = new(
+        "heat.panel_film",
+        0.15,
+        "Churchill and Chu 1975 and McAdams against room draughts, common practice"
+    );
+
+    /// <summary>Films inside a housing.</summary>
+    public static readonly MethodError InsideFilm = new("heat.inside_film", 0.30, "common practice, no source");
+
+    /// <summary>Air that enters at the fin tips and leaves at both ends, treated as two halves of channel flow.</summary>
+    public static readonly MethodError TipFlow = new(
+        "heat.tip_flow",
+        0.20,
+        "Duan and Muzychka, impingement plate fin sinks: 20 % (memory)"
+    );
+
+    /// <summary>All of them, in the order of <see cref="HeatFactors.From"/>.</summary>
+    public static readonly IReadOnlyList<MethodError> MethodErrors =
+    [
+        ChannelFilm,
+        NaturalChannelFilm,
+        Friction,
+        FanPressure,
+        FanSpeed,
+        AirOpenings,
+        Spreading,
+        Interface,
+        Emissivity,
+        PanelFilm,
+        InsideFilm,
+        TipFlow,
+    ];
+
+    /// <summary>The errors with those of methods outside their range doubled (common practice).</summary>
+    /// <param name="outsideRange">Names of the methods that are used outside their range (<see cref="SinkResult.OutsideRange"/>).</param>
+    public static IReadOnlyList<MethodError> Widened(IReadOnlyCollection<string> outsideRange)
+    {
+        ArgumentNullException.ThrowIfNull(outsideRange);
+        return
+        [
+            .. MethodErrors.Select(e => outsideRange.Contains(e.Name) ? e with { HalfWidth = 2 * e.HalfWidth } : e),
+        ];
+    }
+}

@@ -1,0 +1,87 @@
+namespace Lampwright.Heat;
+
+/// <summary>How the fan's air passes the fins.</summary>
+public enum AirEntry
+{
+    /// <summary>In at one end of the channels, out at the other.</summary>
+    Ends,
+
+    /// <summary>In at the fin tips and out at both ends, or the other way round.</summary>
+    Tips,
+}
+
+/// <summary>A plate-fin sink (or a plain plate) with its fan and the openings its air passes.</summary>
+/// <remarks>
+/// The draws change any scalar with <c>with</c>. Footprints, the fan's points, the base thickness within the spreading series and the
+/// channel's view factor stay as <see cref="SinkModel.Prepare"/> saw them.
+/// </remarks>
+public sealed record SinkSpec
+{
+    /// <summary>Base across the fins, m, above 0.</summary>
+    public required double AcrossM { get; init; }
+
+    /// <summary>Base along the fins, m, above 0.</summary>
+    public required double AlongM { get; init; }
+
+    /// <summary>Thickness of the base, m, above 0.</summary>
+    public required double BaseThicknessM { get; init; }
+
+    /// <summary>Conductivity of base and fins, W/(m·K), above 0.</summary>
+    public required double ConductivityWPerMK { get; init; }
+
+    /// <summary>Number of fins; fewer than 2 is a plain plate.</summary>
+    public int FinCount { get; init; }
+
+    /// <summary>Height of the fins over the base, m.</summary>
+    public double FinHeightM { get; init; }
+
+    /// <summary>Thickness of a fin, m.</summary>
+    public double FinThicknessM { get; init; }
+
+    /// <summary>Where the emitters' backs touch; their shares of the heat sum to 1. At least one.</summary>
+    public required IReadOnlyList<Footprint> Footprints { get; init; }
+
+    /// <summary>Emissivity of the fins, 0 to 1.</summary>
+    public double Emissivity { get; init; } = 0.08;
+
+    /// <summary>Pressure of the air, Pa.</summary>
+    public double PressurePa { get; init; } = 101325;
+
+    /// <summary>Angle between the channels and the vertical, rad, 0 (air can rise through) to π/2 (channels level).</summary>
+    public double ChannelTiltRad { get; init; }
+
+    /// <summary>Share of the sink's faces that radiate to the room or to walls near its temperature, 0 to 1.</summary>
+    public double OpenShare { get; init; } = 1;
+
+    /// <summary>The fan; null where there is none.</summary>
+    public FanSpec? Fan { get; init; }
+
+    /// <summary>How the fan's air passes the fins.</summary>
+    public AirEntry Entry { get; init; } = AirEntry.Ends;
+
+    /// <summary>Share of the fan's air that passes beside the fins, 0 to 0.95.</summary>
+    public double BypassShare { get; init; }
+
+    /// <summary>What the air passes besides the fins.</summary>
+    public IReadOnlyList<AirLoss> AirLosses { get; init; } = [];
+
+    /// <summary>
+    /// Height that warm air rises between the openings of the housing when no fan runs, m; 0 where the sink stands free in the room.
+    /// </summary>
+    public double DraftHeightM { get; init; }
+
+    /// <summary>True where the sink stands in a housing, so that with the fan stopped its air must pass the openings.</summary>
+    public bool Housed { get; init; }
+
+    /// <summary>Heat that the housing's walls let through per kelvin of the air inside, W/K; used when housed.</summary>
+    public double HousingConductanceWPerK { get; init; }
+
+    /// <summary>Errors of the methods; 1 at nominal.</summary>
+    public HeatFactors Factors { get; init; } = HeatFactors.Nominal;
+
+    /// <summary>Gap between two fins, m; zero or below where they do not fit.</summary>
+    public double GapM => FinCount < 2 ? AcrossM : (AcrossM - FinCount * FinThicknessM) / (FinCount - 1);
+
+    /// <summary>Free area over frontal area between the fins, 0 to 1.</summary>
+    public double OpenRatio => FinCount < 2 ? 1 : Math.Max(0, (FinCount - 1) * GapM / AcrossM);
+}
