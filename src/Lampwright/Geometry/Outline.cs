@@ -75,6 +75,38 @@ public sealed record Outline(IReadOnlyList<Corner> Corners)
         }
     }
 
+    /// <summary>Centre of the area, arcs exact.</summary>
+    public Vec2 Centroid
+    {
+        get
+        {
+            var (area, moment) = (0.0, default(Vec2));
+            for (var i = 0; i < Corners.Count; i++)
+            {
+                var (a, b) = (Corners[i], Corners[(i + 1) % Corners.Count]);
+                var triangle = a.Point.Cross(b.Point) / 2;
+                area += triangle;
+                moment += (a.Point + b.Point) * (triangle / 3);
+                if (a.Bulge == 0)
+                {
+                    continue;
+                }
+
+                // The segment between chord and arc: area r²/2 (θ - sin θ), centre 4 r sin³(θ/2) / (3 (θ - sin θ)) from the arc's centre.
+                var angle = 4 * Math.Atan(a.Bulge);
+                var (centre, radius) = Arc(i);
+                var lens = angle - Math.Sin(angle);
+                var segment = radius * radius / 2 * lens;
+                var outward = -(b.Point - a.Point).Unit.Left * Math.Sign(angle);
+                var reach = 4 * radius * Math.Pow(Math.Sin(angle / 2), 3) / (3 * lens);
+                area += segment;
+                moment += (centre + (outward * reach)) * segment;
+            }
+
+            return moment / area;
+        }
+    }
+
     /// <summary>Area in square metres.</summary>
     public double Area => Math.Abs(SignedArea);
 
@@ -138,6 +170,30 @@ public sealed record Outline(IReadOnlyList<Corner> Corners)
 
     /// <summary>The outline carried by a mapping that keeps lengths and handedness (a move or a turn).</summary>
     public Outline Moved(Func<Vec2, Vec2> map) => new([.. Corners.Select(c => c with { Point = map(c.Point) })]);
+
+    /// <summary>The same outline run the other way; each edge keeps its id.</summary>
+    public Outline Reversed
+    {
+        get
+        {
+            var n = Corners.Count;
+            var corners = new Corner[n];
+            for (var i = 0; i < n; i++)
+            {
+                // The edge that arrives at a corner is the one that leaves it when run backwards.
+                var arriving = Corners[(n - i + n - 1) % n];
+                corners[i] = new(Corners[(n - i) % n].Point, -arriving.Bulge, arriving.EdgeId);
+            }
+
+            return new(corners);
+        }
+    }
+
+    /// <summary>The mirror image under x → <paramref name="sum"/> - x, run so that its sense of turning stays.</summary>
+    public Outline MirroredX(double sum) =>
+        new Outline([
+            .. Corners.Select(c => c with { Point = new(sum - c.Point.X, c.Point.Y), Bulge = -c.Bulge }),
+        ]).Reversed;
 
     /// <summary>Smallest and largest corner of the box round the outline, arcs included.</summary>
     public (Vec2 Least, Vec2 Most) Box

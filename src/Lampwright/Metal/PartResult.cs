@@ -1,4 +1,5 @@
 using Lampwright.Findings;
+using Lampwright.Geometry;
 
 namespace Lampwright.Metal;
 
@@ -7,4 +8,8 @@ namespace Lampwright.Metal;
 /// <param name="Blank">The blank; null when a stop finding says why there is none.</param>
 /// <param name="Folded">The folded part; null when a stop finding says why there is none.</param>
 /// <param name="Findings">Findings, in order of their codes and places.</param>
-public sealed record PartResult(PartSpec Spec, Blank? Blank, FoldedPart? Folded, IReadOnlyList<Finding> Findings);
+public sealed record PartResult(PartSpec Spec, Blank? Blank, FoldedPart? Folded, IReadOnlyList<Finding> Findings)
+{
+    /// <summary>Where the zero of the first face lies on the blank, metres (before mirroring).</summary>
+    public Vec2 BlankShift { get; init; }
+}

@@ -1,0 +1,225 @@
+using Lampwright.Findings;
+using Lampwright.Geometry;
+
+namespace Lampwright.Metal;
+
+/// <summary>The metal station: a part in, its blank, its fold and what there is to say about it out.</summary>
+/// <remarks>
+/// Exact geometry in closed form: nothing is iterated and nothing is rounded. Run once per design at nominal values; the draws of Evaluation
+/// use the coefficients of <c>PartSensitivities</c>.
+/// <para><b>Validity</b>: straight bends with a cylindrical inside; one thickness; holes in flats only.</para>
+/// <para><b>Source</b>: <see cref="BendAllowance"/> for the lengths; the rest is geometry.</para>
+/// <para><b>Checked by</b>: printed (M.B10, M.B11), derived (M.E1), invariants (the blank's area is that of its flats and bends; a hole
+/// carried through the bends lands where the fold has it).</para>
+/// </remarks>
+public static class SheetPart
+{
+    /// <summary>Blank, fold and findings of a part.</summary>
+    /// <param name="spec">The part. Any numbers: absurd ones become findings.</param>
+    public static PartResult Of(PartSpec spec)
+    {
+        var findings = new List<Finding>();
+        if (!SpecCheck.Passes(spec, findings))
+        {
+            return new(spec, null, null, findings);
+        }
+
+        var panels = PanelTree.Build(spec, findings);
+        if (panels is null)
+        {
+            return new(spec, null, null, findings);
+        }
+
+        var joins = new CornerJoins(spec);
+        foreach (var panel in panels)
+        {
+            if (joins.Join(panel) is { } bad)
+            {
+                findings.Add(
+                    MetalRules.BendUsesUpEdge.At(
+                        PathOf(spec, panel),
+                        $"The bends round {panel.Id} use up its edge {bad} and meet what lies beyond it."
+                    )
+                );
+                return new(spec, null, null, findings);
+            }
+        }
+
+        var walk = new BlankWalk(joins.NotchWidthM);
+        var outer = walk.Outline(panels[0]);
+        if (walk.Backward.Count > 0)
+        {
+            findings.Add(
+                MetalRules.BendUsesUpEdge.At(
+                    $"part.{spec.Name}",
+                    $"Bends and their reliefs take more than there is of {string.Join(", ", walk.Backward)}."
+                )
+            );
+            return new(spec, null, null, findings);
+        }
+
+        var holes = HolePlaces.Of(spec, panels, findings);
+        var (blank, shift) = BlankOf(spec, panels, outer, holes);
+        var folded = FoldOf(spec, panels, walk, holes, blank);
+        if (spec.Mirrored)
+        {
+            (blank, folded) = (PartMirror.Of(blank), PartMirror.Of(folded));
+        }
+
+        findings.Sort(
+            (a, b) =>
+                string.CompareOrdinal(a.Code, b.Code) is var c && c != 0 ? c : string.CompareOrdinal(a.Path, b.Path)
+        );
+        return new(spec, blank, folded, findings) { BlankShift = shift };
+    }
+
+    internal static string PathOf(PartSpec spec, Panel panel) =>
+        panel.IsFlange ? $"part.{spec.Name}.flange.{panel.Id}" : $"part.{spec.Name}.face";
+
+    private static string HoleId(PartSpec spec, PlacedHole hole) =>
+        $"{spec.Name}.{hole.Panel.Id}.{hole.Spec.Id}{hole.Member}";
+
+    private static (Blank Blank, Vec2 Shift) BlankOf(
+        PartSpec spec,
+        List<Panel> panels,
+        Outline outer,
+        List<PlacedHole> holes
+    )
+    {
+        var (least, most) = outer.Box;
+        var place = new Placement2(-least, new(1, 0));
+        var placed = new BlankHole[holes.Count];
+        var (removed, cuts) = (0.0, outer.Perimeter);
+        for (var i = 0; i < placed.Length; i++)
+        {
+            var hole = holes[i];
+            var inBlank = place.Then(hole.Panel.InBlank);
+            var outline = inBlank.Out(hole.Outline);
+            removed += outline.Area;
+            cuts += outline.Perimeter;
+            placed[i] = new(
+                HoleId(spec, hole),
+                hole.Spec.Id,
+                hole.Panel.Id,
+                outline,
+                inBlank.Out(hole.Centre),
+                hole.DiameterM,
+                hole.Spec.Purpose
+            );
+        }
+
+        var bends = new List<BlankBend>(panels.Count - 1);
+        foreach (var panel in panels)
+        {
+            if (panel.IsFlange)
+            {
+                bends.Add(BendOf(spec, panel, place.Then(panel.Parent!.InBlank)));
+            }
+        }
+
+        var net = outer.Area - removed;
+        var mass = net * spec.Sheet.ThicknessM * spec.Sheet.DensityKgPerM3 * spec.Factors.Density;
+        var blank = new Blank(
+            spec.Name,
+            spec.Sheet.Name,
+            spec.Sheet.ThicknessM,
+            place.Out(outer),
+            placed,
+            bends,
+            most.X - least.X,
+            most.Y - least.Y,
+            net,
+            mass,
+            cuts,
+            BendMethodName.Of(spec.Sheet.Rule)
+        );
+        return (blank, -least);
+    }
+
+    private static BlankBend BendOf(PartSpec spec, Panel panel, Placement2 parent)
+    {
+        var bend = panel.Bend!;
+        Segment At(double v)
+        {
+            var (from, to) = BendZone.Range(panel, v);
+            return new(parent.Out(panel.ZonePoint(from, v)), parent.Out(panel.ZonePoint(to, v)));
+        }
+
+        return new(
+            $"{spec.Name}.{panel.Id}",
+            panel.Id,
+            At(bend.AllowanceM / 2),
+            At(0),
+            At(bend.AllowanceM),
+            bend.AngleRad,
+            panel.SignedAngle > 0 ? BendDirection.Down : BendDirection.Up,
+            bend.InsideRadiusM,
+            bend.AllowanceM,
+            bend.DeductionM,
+            bend.SetbackM
+        );
+    }
+
+    private static FoldedPart FoldOf(
+        PartSpec spec,
+        List<Panel> panels,
+        BlankWalk walk,
+        List<PlacedHole> holes,
+        Blank blank
+    )
+    {
+        var t = spec.Sheet.ThicknessM;
+        var faces = panels.ConvertAll(p => new FoldedFace(
+            $"{spec.Name}.{p.Id}",
+            p.Id,
+            p.Frame,
+            new(p.Nominal),
+            new(p.Flat)
+        ));
+        var bends = panels
+            .Where(p => p.IsFlange)
+            .Select(p => new FoldedBend(
+                $"{spec.Name}.{p.Id}",
+                p.Id,
+                p.Parent!.Id,
+                p.AxisFrame,
+                p.SignedAngle,
+                p.Bend!.InsideRadiusM,
+                new(p.Zone),
+                p.Bend.AllowanceM
+            ))
+            .ToList();
+        var made = new FoldedHole[holes.Count];
+        for (var i = 0; i < made.Length; i++)
+        {
+            var hole = holes[i];
+            made[i] = new(
+                blank.Holes[i].Id,
+                hole.Spec.Id,
+                hole.Member,
+                hole.Panel.Id,
+                hole.Panel.Frame.Out(new(hole.Centre.X, hole.Centre.Y, 0)),
+                hole.Panel.Frame.Z,
+                hole.Outline,
+                hole.Centre,
+                hole.DiameterM,
+                hole.Spec.Purpose
+            );
+        }
+
+        var (least, most) = FoldBox.Of(panels, t);
+        return new(
+            spec.Name,
+            t,
+            faces,
+            bends,
+            made,
+            FoldEdges.Of(spec, walk),
+            blank.MassKg,
+            FoldMass.Centre(panels, holes, t),
+            least,
+            most,
+            blank.AreaM2 * t
+        );
+    }
+}

@@ -1,0 +1,182 @@
+using Lampwright.Findings;
+using Lampwright.Geometry;
+
+namespace Lampwright.Metal;
+
+/// <summary>Looks through the numbers of a part before anything is computed with them.</summary>
+internal static class SpecCheck
+{
+    /// <summary>True when all numbers can be computed with; else stop findings say which cannot.</summary>
+    public static bool Passes(PartSpec spec, List<Finding> findings)
+    {
+        var before = findings.Count;
+        var (sheet, most) = (spec.Sheet, spec.Limits.LongestM);
+        void Need(bool good, string path, string what, double observed)
+        {
+            if (!good)
+            {
+                findings.Add(
+                    MetalRules.AbsurdSize.At(
+                        path,
+                        $"{what} is {Mm.Of(observed)}; that cannot be made.",
+                        Mm.Of(observed),
+                        Mm.Of(most)
+                    )
+                );
+            }
+        }
+
+        var part = $"part.{spec.Name}";
+        Need(sheet.ThicknessM is > 1e-5 and < 0.05, $"sheet.{sheet.Name}.thickness", "The thickness", sheet.ThicknessM);
+        Need(
+            sheet.InsideRadiusM is >= 0 and < 0.5,
+            $"sheet.{sheet.Name}.radius",
+            "The inside radius",
+            sheet.InsideRadiusM
+        );
+        Need(
+            sheet.DensityKgPerM3 is > 0 and < 1e5,
+            $"sheet.{sheet.Name}.density",
+            "The density",
+            sheet.DensityKgPerM3 / 1e3
+        );
+        var corners = spec.Face.Outline.Corners;
+        var (least, furthest) = corners.Count > 1 ? spec.Face.Outline.Box : (default, default);
+        var size = Math.Max(furthest.X - least.X, furthest.Y - least.Y);
+        var sound =
+            corners.Count > 1
+            && corners.All(c => double.IsFinite(c.Point.X + c.Point.Y + c.Bulge))
+            && corners.Select((c, i) => (corners[(i + 1) % corners.Count].Point - c.Point).Length).All(l => l > 1e-6);
+        Need(
+            sound && size <= most && spec.Face.Outline.Area > 1e-8,
+            $"{part}.face",
+            "The face, or one of its edges,",
+            sound ? size : double.NaN
+        );
+        foreach (var flange in spec.Flanges)
+        {
+            var path = $"{part}.flange.{flange.Id}";
+            Need(
+                flange.HeightM > 0 && flange.HeightM <= most,
+                path + ".height",
+                $"The height of {flange.Id}",
+                flange.HeightM
+            );
+            Need(
+                (flange.InsideRadiusM ?? 0) is >= 0 and < 0.5,
+                path + ".radius",
+                $"The inside radius of {flange.Id}",
+                flange.InsideRadiusM ?? 0
+            );
+            Need(
+                Offset(flange.StartOffsetM, most),
+                path + ".start",
+                $"The start of {flange.Id}",
+                flange.StartOffsetM ?? 0
+            );
+            Need(Offset(flange.EndOffsetM, most), path + ".end", $"The end of {flange.Id}", flange.EndOffsetM ?? 0);
+            Angle(flange, path, findings);
+        }
+
+        foreach (var hole in spec.Holes)
+        {
+            Hole(hole, $"{part}.hole.{hole.Id}", Need, most);
+        }
+
+        return findings.Count == before;
+    }
+
+    private static bool Offset(double? offset, double most) => offset is null || (offset >= 0 && offset <= most);
+
+    private static void Angle(FlangeSpec flange, string path, List<Finding> findings)
+    {
+        var angle = Math.Abs(flange.AngleRad);
+        if (!(angle > 1e-6 && angle <= Math.PI + 1e-9))
+        {
+            findings.Add(
+                MetalRules.AngleOutOfRange.At(
+                    path + ".angle",
+                    $"Flange {flange.Id} turns by {Mm.Degrees(flange.AngleRad)}.",
+                    Mm.Degrees(flange.AngleRad),
+                    "0° to 180°"
+                )
+            );
+        }
+
+        foreach (var slant in (double?[])[flange.StartAngleRad, flange.EndAngleRad])
+        {
+            if (slant is { } s && !(Math.Abs(s) < 1.48))
+            {
+                findings.Add(
+                    MetalRules.AngleOutOfRange.At(
+                        path,
+                        $"A side of flange {flange.Id} is slanted by {Mm.Degrees(s)}; less than 85° can be cut.",
+                        Mm.Degrees(s),
+                        "85°"
+                    )
+                );
+            }
+        }
+    }
+
+    private static void Hole(HoleSpec hole, string path, Action<bool, string, string, double> need, double most)
+    {
+        var shape = hole.Shape;
+        var sized = shape.Kind == HoleShapeKind.Outline || (shape.LengthM > 0 && shape.WidthM > 0);
+        need(
+            sized
+                && shape.LengthM <= most
+                && shape.WidthM <= most
+                && shape.CornerRadiusM >= 0
+                && (shape.Kind != HoleShapeKind.Slot || shape.LengthM >= shape.WidthM)
+                && (shape.Kind != HoleShapeKind.Outline || SoundOutline(shape.Own)),
+            path + ".shape",
+            $"The shape of hole {hole.Id}",
+            shape.LengthM
+        );
+        need(
+            Math.Abs(hole.At.X) <= most && Math.Abs(hole.At.Y) <= most,
+            path + ".at",
+            $"The place of hole {hole.Id}",
+            Math.Abs(hole.At.X) + Math.Abs(hole.At.Y)
+        );
+        need(
+            double.IsFinite(hole.RotationRad + hole.PatternRotationRad),
+            path + ".turn",
+            $"The turn of hole {hole.Id}",
+            double.NaN
+        );
+        if (hole.Pattern is not { } pattern)
+        {
+            return;
+        }
+
+        var field = pattern.Kind is HolePatternKind.SquareField or HolePatternKind.StaggeredField;
+        need(
+            double.IsFinite(pattern.PitchM.X + pattern.PitchM.Y)
+                && (!field || pattern.PitchM.X > 0)
+                && Math.Abs(pattern.PitchM.X) <= most
+                && Math.Abs(pattern.PitchM.Y) <= most,
+            path + ".pitch",
+            $"The pitch of hole {hole.Id}",
+            pattern.PitchM.X
+        );
+        need(
+            pattern.Within.X >= 0 && pattern.Within.X <= most && pattern.Within.Y >= 0 && pattern.Within.Y <= most,
+            path + ".within",
+            $"The field of hole {hole.Id}",
+            pattern.Within.X
+        );
+        need(
+            Math.Abs(pattern.RingDiameterM) <= most && double.IsFinite(pattern.StartAngleRad),
+            path + ".ring",
+            $"The ring of hole {hole.Id}",
+            pattern.RingDiameterM
+        );
+    }
+
+    private static bool SoundOutline(Outline? outline) =>
+        outline is { Corners.Count: > 1 }
+        && outline.Corners.All(c => double.IsFinite(c.Point.X + c.Point.Y + c.Bulge))
+        && outline.Area > 1e-9;
+}
