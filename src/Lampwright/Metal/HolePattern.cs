@@ -1,3 +1,5 @@
+using Lampwright.Geometry;
+
 namespace Lampwright.Metal;
 
 /// <summary>How the members of a pattern lie.</summary>
@@ -17,6 +19,9 @@ public enum HolePatternKind
 
     /// <summary>Evenly along x about the pattern's centre.</summary>
     Line,
+
+    /// <summary>At single places from the pattern's centre.</summary>
+    Points,
 }
 
 /// <summary>A pattern of equal holes about its centre; metres and radians.</summary>
@@ -28,6 +33,9 @@ public sealed record HolePattern(HolePatternKind Kind)
 {
     /// <summary>Columns and rows of a grid; the first is the number on a ring or line.</summary>
     public (int Columns, int Rows) Count { get; init; } = (1, 1);
+
+    /// <summary>Places of single points from the pattern's centre, metres.</summary>
+    public IReadOnlyList<Vec2> PlacesM { get; init; } = [];
 
     /// <summary>Pitch along x and y of a grid; nearest pitch of a field (the first counts); pitch of a line.</summary>
     public (double X, double Y) PitchM { get; init; }
@@ -65,4 +73,7 @@ public sealed record HolePattern(HolePatternKind Kind)
     /// <summary>A line along x.</summary>
     public static HolePattern Line(int count, double pitchM) =>
         new(HolePatternKind.Line) { Count = (count, 1), PitchM = (pitchM, pitchM) };
+
+    /// <summary>Single places from the pattern's centre, metres.</summary>
+    public static HolePattern Points(IReadOnlyList<Vec2> placesM) => new(HolePatternKind.Points) { PlacesM = placesM };
 }

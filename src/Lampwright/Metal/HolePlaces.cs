@@ -53,7 +53,10 @@ internal static class HolePlaces
                 continue;
             }
 
-            var zero = hole.Anchor == HoleAnchor.Centre ? panel.Centre : default;
+            var zero = new Vec2(
+                (hole.AnchorX ?? hole.Anchor) == HoleAnchor.Centre ? panel.Centre.X : 0,
+                (hole.AnchorY ?? hole.Anchor) == HoleAnchor.Centre ? panel.Centre.Y : 0
+            );
             var place = new Placement2(zero + hole.At, new Vec2(1, 0).Turned(hole.PatternRotationRad));
             foreach (var (member, at, turn) in Members(hole, turned))
             {
@@ -77,6 +80,7 @@ internal static class HolePlaces
         {
             HolePatternKind.Grid => Math.Max(0.0, pattern.Count.Columns) * Math.Max(0.0, pattern.Count.Rows),
             HolePatternKind.Ring or HolePatternKind.Line => Math.Max(0.0, pattern.Count.Columns),
+            HolePatternKind.Points => pattern.PlacesM.Count,
             _ => FieldRows(pattern, turned) is var (columns, rows, _, _) ? Math.Max(0, columns) * Math.Max(0, rows) : 0,
         };
     }
@@ -132,6 +136,13 @@ internal static class HolePlaces
                 {
                     var x = (i - ((pattern.Count.Columns - 1) / 2.0)) * pattern.PitchM.X;
                     yield return (Member(i), new(x, 0), 0);
+                }
+
+                break;
+            case HolePatternKind.Points:
+                for (var i = 0; i < pattern.PlacesM.Count; i++)
+                {
+                    yield return (Member(i), pattern.PlacesM[i], 0);
                 }
 
                 break;

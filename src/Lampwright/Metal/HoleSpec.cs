@@ -20,6 +20,12 @@ public enum HoleAnchor
 /// <param name="Anchor">What the position is counted from.</param>
 public sealed record HoleSpec(string Id, string On, Vec2 At, HoleShape Shape, HoleAnchor Anchor = HoleAnchor.Datum)
 {
+    /// <summary>What x is counted from where it differs from <see cref="Anchor"/>.</summary>
+    public HoleAnchor? AnchorX { get; init; }
+
+    /// <summary>What y is counted from where it differs from <see cref="Anchor"/>.</summary>
+    public HoleAnchor? AnchorY { get; init; }
+
     /// <summary>Turn of each hole's shape, radians, counter-clockwise seen on the outside.</summary>
     public double RotationRad { get; init; }
 
