@@ -39,7 +39,10 @@ public static class BlueLight
 
     private static (double ToK, double Lux)[] Read()
     {
-        var table = CsvTable.Load("Tables/blue-light.csv");
-        return [.. Enumerable.Range(0, table.Count).Select(i => (table.Number(i, "cct_to_K"), table.Number(i, "lux")))];
+        var table = TableResource.Read("blue-light.csv");
+        return
+        [
+            .. Enumerable.Range(0, table.RowCount).Select(i => (table.Number(i, "cct_to_K"), table.Number(i, "lux"))),
+        ];
     }
 }

@@ -70,11 +70,13 @@ public sealed record MetricThread(
 
     private static MetricThread[] Read()
     {
-        var table = CsvTable.Load("Tables/threads.csv");
-        var threads = new MetricThread[table.Count];
+        var table = TableResource.Read("threads.csv");
+        var threads = new MetricThread[table.RowCount];
         for (var i = 0; i < threads.Length; i++)
         {
             double Mm(string column) => table.Number(i, column) / 1000;
+            double? Printed(string column) =>
+                table.Number(i, column) is var load && double.IsFinite(load) ? load : null;
             var bare = new MetricThread(
                 table.Text(i, "size"),
                 Mm("diameter_mm"),
@@ -91,10 +93,10 @@ public sealed record MetricThread(
             var area = bare.StressAreaM2;
             threads[i] = bare with
             {
-                Proof48N = table.NumberOrNull(i, "proof_48_N") ?? (area * Stress.Proof48),
-                Proof88N = table.NumberOrNull(i, "proof_88_N") ?? (area * Stress.Proof88),
-                Ultimate48N = table.NumberOrNull(i, "ultimate_48_N") ?? (area * Stress.Ultimate48),
-                Ultimate88N = table.NumberOrNull(i, "ultimate_88_N") ?? (area * Stress.Ultimate88),
+                Proof48N = Printed("proof_48_N") ?? (area * Stress.Proof48),
+                Proof88N = Printed("proof_88_N") ?? (area * Stress.Proof88),
+                Ultimate48N = Printed("ultimate_48_N") ?? (area * Stress.Ultimate48),
+                Ultimate88N = Printed("ultimate_88_N") ?? (area * Stress.Ultimate88),
             };
         }
 
