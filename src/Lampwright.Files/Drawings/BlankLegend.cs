@@ -11,6 +11,7 @@ internal static class BlankLegend
         DrawingBuilder draw,
         Blank blank,
         IReadOnlyList<HoleGroup> groups,
+        IReadOnlyList<(string Key, string Text)> bends,
         double scale,
         double size
     )
@@ -56,6 +57,13 @@ internal static class BlankLegend
                 size,
                 TextRole.Note
             );
+        }
+
+        foreach (var (key, text) in bends)
+        {
+            y -= line;
+            draw.Text("", key, new(left, y), size, TextRole.Hole);
+            draw.Text("", text, new(left + 7, y), size, TextRole.Note);
         }
 
         y -= line + (size * 0.4);

@@ -19,6 +19,7 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
     public Drawing Drawing()
     {
         Shape();
+        var labels = new BlankLabels(draw, blank, groups, k, size);
         if (options.Dimensions)
         {
             FromBottom();
@@ -31,19 +32,19 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
             FromRight();
         }
 
-        if (options.BendLabels)
-        {
-            BendLabels();
-        }
-
         if (options.Legend || options.HoleCoordinates)
         {
-            HoleLetters();
+            labels.HoleLetters();
+        }
+
+        if (options.BendLabels)
+        {
+            labels.BendLabels();
         }
 
         if (options.Legend)
         {
-            BlankLegend.Draw(draw, blank, groups, options.Scale, size);
+            BlankLegend.Draw(draw, blank, groups, labels.Keys, options.Scale, size);
         }
 
         return draw.Finish(blank.Part, options.Scale, margin: options.Dimensions ? 2 : 1, groups);
@@ -68,7 +69,11 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
         foreach (var hole in blank.Holes)
         {
             var (least, most) = hole.Outline.Box;
-            draw.Crowd.Take(TextBox.Of(P(least), P(most)));
+            draw.Crowd.Take(
+                hole.DiameterM > 0
+                    ? TextBox.Round(P(hole.Centre), (hole.DiameterM * k / 2) + 0.3)
+                    : TextBox.Of(P(least), P(most))
+            );
             if (hole.DiameterM > 0)
             {
                 draw.Circle(hole.Id, LineKind.Cut, P(hole.Centre), hole.DiameterM * k / 2);
@@ -102,8 +107,11 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
         var isLarge = Math.Min(rx, ry) > 4;
         var kind = isLarge ? LineKind.Centre : LineKind.Mark;
         var (x, y) = isLarge ? (rx + 2, ry + 2) : (Math.Clamp(rx * 0.5, 0.35, 1.2), Math.Clamp(ry * 0.5, 0.35, 1.2));
-        draw.Line(hole.Id, kind, c - new Vec2(x, 0), c + new Vec2(x, 0));
-        draw.Line(hole.Id, kind, c - new Vec2(0, y), c + new Vec2(0, y));
+        foreach (var arm in (Vec2[])[new(x, 0), new(0, y)])
+        {
+            draw.Line(hole.Id, kind, c - arm, c + arm);
+            draw.Crowd.Take(c - arm, c + arm, 1);
+        }
     }
 
     private void FromBottom()
@@ -255,86 +263,5 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
                 p.Value.Rank
             )),
         ];
-    }
-
-    private void BendLabels()
-    {
-        foreach (var bend in blank.Bends)
-        {
-            var (a, b) = (P(bend.CentreLine.A), P(bend.CentreLine.B));
-            if ((b - a).Length < 1e-9)
-            {
-                continue;
-            }
-
-            var along = (b - a).Unit;
-            if (along.X < -1e-9 || (Math.Abs(along.X) <= 1e-9 && along.Y < 0))
-            {
-                (a, b, along) = (b, a, -along);
-            }
-
-            var text =
-                Numbers.Tenths(bend.AngleRad * 180 / Math.PI)
-                + "° "
-                + (bend.Direction == BendDirection.Down ? "down" : "up");
-            var angle = Math.Atan2(along.Y, along.X);
-            var (at, _) = Places(a, b, along)
-                .Select(
-                    (p, i) =>
-                        (p, Cost: draw.Crowd.Cost(TextBox.Of(text, p, size, TextAnchor.Middle, angle)) + (i * 0.01))
-                )
-                .MinBy(c => c.Cost);
-            draw.Text(bend.Id, text, at, size, TextRole.Bend, TextAnchor.Middle, angle);
-        }
-    }
-
-    private IEnumerable<Vec2> Places(Vec2 a, Vec2 b, Vec2 along)
-    {
-        foreach (var share in (double[])[0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85])
-        {
-            var on = a + ((b - a) * share);
-            yield return on + (along.Left * (size * 0.35));
-            yield return on - (along.Left * (size * 0.95));
-        }
-    }
-
-    /// <summary>A letter at the first hole of each group, and at every one of a small group.</summary>
-    private void HoleLetters()
-    {
-        foreach (var group in groups)
-        {
-            foreach (var hole in group.Holes.Take(group.Holes.Count <= 4 ? 4 : 1))
-            {
-                var c = P(hole.Centre);
-                var (least, most) = hole.Outline.Box;
-                var (rx, ry) = ((most.X - least.X) * k / 2, (most.Y - least.Y) * k / 2);
-                var width = TextWidth.Of(group.Letter, size);
-                if (Math.Min(rx, ry) > size)
-                {
-                    draw.Text(hole.Id, group.Letter, c + new Vec2(0.8, 0.8), size, TextRole.Hole);
-                    continue;
-                }
-
-                var (at, _) = ((double X, double Y)[])
-                    [(1, 1), (-1, 1), (1, -1), (-1, -1), (1, 0), (-1, 0), (0, 1), (0, -1)]
-                    is var sides
-                    ? sides
-                        .Select(s => new Vec2(
-                            c.X + (s.X * (rx + 0.5 + (width / 2))) - (width / 2),
-                            c.Y + (s.Y * (ry + 0.3 + (size / 2))) - (size * 0.36)
-                        ))
-                        .Select(
-                            (p, i) =>
-                                (
-                                    p,
-                                    Cost: draw.Crowd.Cost(TextBox.Of(group.Letter, p, size, TextAnchor.Start, 0))
-                                        + (i * 0.01)
-                                )
-                        )
-                        .MinBy(s => s.Cost)
-                    : default;
-                draw.Text(hole.Id, group.Letter, at, size, TextRole.Hole);
-            }
-        }
     }
 }

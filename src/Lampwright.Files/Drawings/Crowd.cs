@@ -2,8 +2,8 @@ using Lampwright.Geometry;
 
 namespace Lampwright.Files.Drawings;
 
-/// <summary>The box a text fills, turned with it; y up.</summary>
-/// <param name="Corners">Its four corners.</param>
+/// <summary>A convex place on paper that is taken, such as the box of a text turned with it; y up.</summary>
+/// <param name="Corners">Its corners in order.</param>
 internal readonly record struct TextBox(Vec2[] Corners)
 {
     public static TextBox Of(string text, Vec2 at, double size, TextAnchor anchor, double angle)
@@ -22,7 +22,9 @@ internal readonly record struct TextBox(Vec2[] Corners)
 
     public static TextBox Of(Vec2 least, Vec2 most) => new([least, new(most.X, least.Y), most, new(least.X, most.Y)]);
 
-    public Vec2 Middle => (Corners[0] + Corners[2]) / 2;
+    /// <summary>A regular figure of twelve corners round a circle.</summary>
+    public static TextBox Round(Vec2 centre, double radius) =>
+        new([.. Enumerable.Range(0, 12).Select(i => centre + new Vec2(radius * 1.035, 0).Turned(i * Math.PI / 6))]);
 }
 
 /// <summary>Knows which places are taken, and how badly a new label would lie there.</summary>

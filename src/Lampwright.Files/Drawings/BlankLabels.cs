@@ -1,0 +1,133 @@
+using System.Globalization;
+using Lampwright.Geometry;
+using Lampwright.Metal;
+
+namespace Lampwright.Files.Drawings;
+
+/// <summary>Puts the letters of holes and the words of bends where they lie on nothing else.</summary>
+/// <param name="draw">The drawing, its shape drawn.</param>
+/// <param name="blank">The blank.</param>
+/// <param name="groups">Its groups of holes.</param>
+/// <param name="k">Paper millimetres per metre.</param>
+/// <param name="size">Size of the type.</param>
+internal sealed class BlankLabels(
+    DrawingBuilder draw,
+    Blank blank,
+    IReadOnlyList<HoleGroup> groups,
+    double k,
+    double size
+)
+{
+    private static readonly Vec2[] Sides =
+    [
+        new(1, 1),
+        new(-1, 1),
+        new(1, -1),
+        new(-1, -1),
+        new(1, 0),
+        new(-1, 0),
+        new(0, 1),
+        new(0, -1),
+    ];
+
+    private static readonly double[] Shares = [0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85];
+    private readonly List<(string Key, string Text)> keys = [];
+
+    /// <summary>Bends whose words found no room: the number that stands there, and the words for the legend.</summary>
+    public IReadOnlyList<(string Key, string Text)> Keys => keys;
+
+    /// <summary>A letter at the first hole of each group, and at every one of a small group.</summary>
+    public void HoleLetters()
+    {
+        foreach (var group in groups)
+        {
+            foreach (var hole in group.Holes.Take(group.Holes.Count <= 4 ? 4 : 1))
+            {
+                var (least, most) = hole.Outline.Box;
+                var half = (most - least) * (k / 2);
+                var c = hole.Centre * k;
+                var at =
+                    Math.Min(half.X, half.Y) > size
+                        ? c + new Vec2(0.9, 0.9)
+                        : Best(group.Letter, LetterPlaces(c, half, group.Letter), TextAnchor.Start, 0).At;
+                draw.Text(hole.Id, group.Letter, at, size, TextRole.Hole);
+            }
+        }
+    }
+
+    /// <summary>What each bend does, along its line; a number and a line in the legend where the words have no room.</summary>
+    public void BendLabels()
+    {
+        foreach (var bend in blank.Bends)
+        {
+            var (a, b) = (bend.CentreLine.A * k, bend.CentreLine.B * k);
+            if ((b - a).Length < 1e-9)
+            {
+                continue;
+            }
+
+            var along = (b - a).Unit;
+            if (along.X < -1e-9 || (Math.Abs(along.X) <= 1e-9 && along.Y < 0))
+            {
+                (a, b, along) = (b, a, -along);
+            }
+
+            var angle = Math.Atan2(along.Y, along.X);
+            var places = LinePlaces(a, b, along);
+            var text = BendText(bend);
+            var best = Best(text, places, TextAnchor.Middle, angle);
+            if (best.Cost >= 1)
+            {
+                var key = (keys.Count + 1).ToString(CultureInfo.InvariantCulture);
+                keys.Add((key, bend.Flange + ", " + text));
+                (text, best) = (key, Best(key, places, TextAnchor.Middle, angle));
+            }
+
+            draw.Text(bend.Id, text, best.At, size, TextRole.Bend, TextAnchor.Middle, angle);
+        }
+    }
+
+    private static string BendText(BlankBend bend) =>
+        Numbers.Tenths(bend.AngleRad * 180 / Math.PI) + "° " + (bend.Direction == BendDirection.Down ? "down" : "up");
+
+    private List<Vec2> LetterPlaces(Vec2 c, Vec2 half, string letter)
+    {
+        var width = TextWidth.Of(letter, size);
+        return
+        [
+            .. Sides.Select(s => new Vec2(
+                c.X + (s.X * (half.X + 0.5 + (width / 2))) - (width / 2),
+                c.Y + (s.Y * (half.Y + 0.3 + (size / 2))) - (size * 0.36)
+            )),
+        ];
+    }
+
+    private List<Vec2> LinePlaces(Vec2 a, Vec2 b, Vec2 along)
+    {
+        var places = new List<Vec2>(2 * Shares.Length);
+        foreach (var share in Shares)
+        {
+            var on = a + ((b - a) * share);
+            places.Add(on + (along.Left * (size * 0.35)));
+            places.Add(on - (along.Left * (size * 0.95)));
+        }
+
+        return places;
+    }
+
+    /// <summary>The place with the least in its way; the earlier one among equals.</summary>
+    private (Vec2 At, double Cost) Best(string text, List<Vec2> places, TextAnchor anchor, double angle)
+    {
+        var (best, cost) = (places[0], double.PositiveInfinity);
+        for (var i = 0; i < places.Count; i++)
+        {
+            var here = draw.Crowd.Cost(TextBox.Of(text, places[i], size, anchor, angle)) + (i * 0.01);
+            if (here < cost)
+            {
+                (best, cost) = (places[i], here);
+            }
+        }
+
+        return (best, cost);
+    }
+}
