@@ -2,11 +2,11 @@ namespace Lampwright.Steps;
 
 /// <summary>The sense network: total resistance and current at every combination of its switches, resistors warm.</summary>
 /// <remarks>
-/// Built once from a <see cref="ChainSpec"/>; <see cref="Currents"/> is the closed form that the draws reuse, without allocation.
+/// Built once from a <see cref="ChainSpec"/>; <see cref="Operate"/> is the closed form that the draws reuse, without allocation.
 /// Series chain: R = R0 + Σ(Rk open; Rk·rc/(Rk + rc) closed) + lead. Parallel branches: 1/R = 1/R0 + 1/(lead + 1/Σ 1/(Rk + rc)).
 /// Selector: R = R0 + Rk + rc + lead.
-/// <b>Order of the combinations</b>: the switches string read as a binary number, <c>0000</c> first and <c>1111</c> last; a selector has
-/// one combination for each position in the order of the chain.
+/// <b>Order of the combinations</b>: all closed first, the switches string counting down as a binary number: <c>1111</c>, <c>1110</c>, …
+/// <c>0000</c>; a selector has one combination for each position in the order of the chain.
 /// <b>Validity</b>: direct current; taps at the ends of the loop that holds the leads.
 /// <b>Source</b>: Ohm and Kirchhoff; references, electrical.md section 6.
 /// <b>Accuracy</b>: two passes for the warm resistors leave less than 1e-5 of the current.
@@ -68,7 +68,7 @@ public sealed class ChainNetwork
     /// <param name="index">Index of the combination.</param>
     /// <param name="k">Index of the switch in the order of the chain.</param>
     public bool Closed(int index, int k) =>
-        Spec.Arrangement == Arrangement.Selector ? index == k : ((index >> (SwitchCount - 1 - k)) & 1) == 1;
+        Spec.Arrangement == Arrangement.Selector ? index == k : ((index >> (SwitchCount - 1 - k)) & 1) == 0;
 
     /// <summary>Resistance of the leads in the sense loop, in ohm.</summary>
     /// <param name="temperatureK">Temperature of the copper in kelvin.</param>
@@ -77,14 +77,34 @@ public sealed class ChainNetwork
     /// <summary>Writes the current of every combination, resistors warm, in amperes. No allocation; for the draws.</summary>
     /// <param name="draw">What this draw tells.</param>
     /// <param name="currentsA">At least <see cref="CombinationCount"/> places.</param>
-    public void Currents(in ChainDraw draw, Span<double> currentsA)
+    public void Currents(in ChainDraw draw, Span<double> currentsA) => Operate(draw, currentsA, [], []);
+
+    /// <summary>Writes current, resistance and power at every combination, resistors warm. No allocation; for the draws.</summary>
+    /// <param name="draw">What this draw tells.</param>
+    /// <param name="currentsA">At least <see cref="CombinationCount"/> places, in amperes.</param>
+    /// <param name="totalsOhm">As many places for the total resistance in ohm, or empty.</param>
+    /// <param name="wattsW">
+    /// <see cref="CombinationCount"/> times (<see cref="SwitchCount"/> + 1) places for the power of each resistor, the fixed one first,
+    /// combination after combination, in watts; or empty.
+    /// </param>
+    public void Operate(in ChainDraw draw, Span<double> currentsA, Span<double> totalsOhm, Span<double> wattsW)
     {
-        Span<double> warm = stackalloc double[_ohms.Length];
-        Span<double> watts = stackalloc double[_ohms.Length];
+        var parts = _ohms.Length;
+        Span<double> warm = stackalloc double[parts];
+        Span<double> watts = stackalloc double[parts];
         for (var i = 0; i < CombinationCount; i++)
         {
             var ohm = Solve(i, draw, warm, watts, out _);
             currentsA[i] = draw.Driver.CurrentA(ohm);
+            if (!totalsOhm.IsEmpty)
+            {
+                totalsOhm[i] = ohm;
+            }
+
+            if (!wattsW.IsEmpty)
+            {
+                watts.CopyTo(wattsW.Slice(i * parts, parts));
+            }
         }
     }
 

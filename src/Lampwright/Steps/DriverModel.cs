@@ -30,7 +30,7 @@ public readonly record struct DriverModel(
         ArgumentNullException.ThrowIfNull(driver);
         ArgumentNullException.ThrowIfNull(threshold);
         return threshold.VoltageV is { } v
-            ? new DriverModel(v, threshold.Ohm, 0, Math.Clamp(driver.Efficiency, 0.05, 1))
+            ? new DriverModel(v, threshold.Ohm, 0, Math.Clamp(Guard.Finite(driver.Efficiency), 0.05, 1))
             : null;
     }
 

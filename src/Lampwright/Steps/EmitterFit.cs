@@ -1,4 +1,3 @@
-using System.Globalization;
 using Lampwright.Findings;
 using Lampwright.Tables;
 
@@ -159,10 +158,8 @@ public sealed record EmitterFit(
                 continue;
             }
 
-            var text = string.Create(
-                CultureInfo.InvariantCulture,
-                $"Point {i + 1} ({p.CurrentA} A, {p.VoltageV} V, {p.FluxLm} lm) cannot be used and is left out."
-            );
+            var text =
+                $"Point {i + 1} has a current, voltage or flux that is not above zero or beyond reason; it is left out.";
             findings.Add(StepsRules.UnphysicalPoints.At($"{spec.Path}.points[{i}]", text));
         }
 

@@ -13,11 +13,10 @@ internal sealed record FluxFit(
     string Constraint
 )
 {
-    /// <summary>Least half-width: makers' flux tolerance on typical values is about 7 %, the curve's shape better (common practice).</summary>
-    private static readonly double LeastHalfWidth = 0.03;
+    /// <summary>Least half-width: makers state about ±7 % on a flux (memory).</summary>
+    private static readonly double LeastHalfWidth = 0.07;
 
-    private static readonly string FromPoints =
-        "residuals of the fit, 1.645 s, at least 3 % (common practice, no source)";
+    private static readonly string FromPoints = "residuals of the fit, 1.645 s; at least the makers' 7 % (memory)";
 
     public static FluxFit From(EmitterPoint[] points, EmitterRated? rated)
     {

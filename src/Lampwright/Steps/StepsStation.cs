@@ -5,25 +5,44 @@ namespace Lampwright.Steps;
 /// <summary>The steps station at nominal: emitter, driver and chain from what is known of them, with their findings.</summary>
 /// <remarks>
 /// Runs once. The draws reuse <see cref="EmitterModel.With"/>, <see cref="DriverModel.With"/> and
-/// <see cref="ChainNetwork.Currents"/>, which are closed form and do not allocate.
+/// <see cref="ChainNetwork.Operate"/>, which are closed form and do not allocate.
 /// </remarks>
 public static class StepsStation
 {
     /// <summary>Everything the station can say of a light at nominal.</summary>
-    /// <exception cref="ArgumentException">The emitter has neither a usable point nor rated values.</exception>
+    /// <exception cref="ArgumentException">
+    /// The emitter has neither a usable point nor rated values, or the driver's rated current is not above zero.
+    /// </exception>
     public static StepsResult Evaluate(StepsSpec spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
+        Guard.Positive(spec.Driver.RatedA);
         var fit = EmitterFit.From(spec.Emitter);
         var threshold = SenseThreshold.From(spec.Driver);
         var driver = DriverModel.From(spec.Driver, threshold);
         var network = spec.Chain is { } c && Computable(c) ? new ChainNetwork(c) : null;
+        return Warm(spec, new(fit, threshold, driver, network, null, new(0, 0, null, null, ""), []));
+    }
+
+    /// <summary>The same light with other temperatures: combinations, window and findings anew, fit and network kept.</summary>
+    /// <param name="spec">The spec of the earlier result with the temperatures that heat has found since.</param>
+    /// <param name="earlier">The earlier result of the same emitter, driver and chain.</param>
+    public static StepsResult Warm(StepsSpec spec, StepsResult earlier)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(earlier);
         var chain =
-            network is not null && driver is { } d
-                ? ChainResult.From(network, d, spec.AirK, spec.Emitter.MostA, spec.Driver.RatedA, spec.Driver.LeastA)
+            earlier.Network is not null && earlier.Driver is { } d
+                ? ChainResult.From(
+                    earlier.Network,
+                    d,
+                    spec.AirK,
+                    Sound(spec.Emitter.MostA),
+                    spec.Driver.RatedA,
+                    Sound(spec.Driver.LeastA)
+                )
                 : null;
-        var window = Window(spec, fit.Model, chain);
-        var result = new StepsResult(fit, threshold, driver, network, chain, window, []);
+        var result = earlier with { Chain = chain, Window = Window(spec, earlier.Emitter.Model, chain), Findings = [] };
         return result with { Findings = StepsRules.Judge(spec, result) };
     }
 
@@ -36,6 +55,9 @@ public static class StepsStation
             && chain.ContactOhm is >= 0 and <= 1e6
             && (chain.Lead is not { } l || (l.LengthM is >= 0 and <= 1e6 && l.AreaMm2 is >= 0.01 and <= 1000));
     }
+
+    // What is no number above zero counts as not known.
+    private static double? Sound(double? value) => value is > 0 and < 1e9 ? value : null;
 
     private static bool Sound(ResistorPart p) =>
         p.Ohm is > 0 and <= 1e9
@@ -52,8 +74,8 @@ public static class StepsStation
         return new(
             leastV,
             mostV,
-            mostV - driver.WindowMostV,
-            driver.WindowLeastV - leastV,
+            mostV - Sound(driver.WindowMostV),
+            Sound(driver.WindowLeastV) - leastV,
             Words(driver, leastV, mostV)
         );
     }

@@ -15,8 +15,8 @@ internal sealed record VoltageFit(
     string Constraint
 )
 {
-    /// <summary>Least half-width of a fit: data-sheet points are read and rounded to about this (common practice).</summary>
-    private static readonly double LeastHalfWidth = 0.005;
+    /// <summary>Least half-width: points are typical values, one sample lies within about ±0.06 V of 3 V (common practice).</summary>
+    private static readonly double LeastHalfWidth = 0.02;
 
     public double At(double currentA) => (LogV * Math.Log(currentA)) + OffsetV + (SeriesOhm * currentA);
 
@@ -77,7 +77,7 @@ internal sealed record VoltageFit(
             FitKind.TwoPoints,
             halfWidth,
             0.15,
-            "half the gap between the logarithm and the chord through two points (derived)",
+            "half the gap between logarithm and chord (derived); at least 2 % between samples (common practice, no source)",
             ""
         );
     }
@@ -160,7 +160,7 @@ internal sealed record VoltageFit(
             FitKind.Points,
             0,
             why.Length > 0 ? 0.15 : 0.05,
-            "residuals of the fit, 1.645 s, at least 0.5 % (derived)",
+            "residuals of the fit, 1.645 s; at least 2 % between samples (common practice, no source)",
             why
         );
         var sum = points.Sum(p => Square((fit.At(p.CurrentA) / p.VoltageV) - 1));
