@@ -18,7 +18,8 @@ public class ChainSearchRows
             new(Arrangement.SeriesChain, wanted, 5, stock, new(0.3, 0.06, 0, 0.9), 0.005, 0.003, 5)
         )!;
         Assert.True(Math.Abs(got.WorstError - error) <= 2e-9, $"{got.WorstError}, expected {error}");
-        Assert.Equal(ohms, [got.Fixed.Ohm, .. got.Chain.Select(p => p.Ohm)]);
+        double[] found = [got.Fixed.Ohm, .. got.Chain.Select(p => p.Ohm)];
+        Assert.Equal(ohms, found);
         Assert.True(got.Complete);
     }
 }
