@@ -1,10 +1,10 @@
 namespace Lampwright.Heat;
 
 /// <summary>A smooth curve through points that rises and falls only where the points do.</summary>
-/// <remarks>Source: Fritsch and Butland 1984, SIAM J. Sci. Stat. Comput. 5:300-304 (piecewise cubic, harmonic slopes).</remarks>
+/// <remarks>Source: Hyman 1983, SIAM J. Sci. Stat. Comput. 4:645-654: slopes of parabolas, held to three times the smaller neighbour's.</remarks>
 internal static class MonotoneCubic
 {
-    /// <summary>Slopes at the points.</summary>
+    /// <summary>Slopes at the points, held so that nothing overshoots.</summary>
     /// <param name="x">Abscissas, rising, at least two.</param>
     /// <param name="y">Ordinates.</param>
     /// <param name="slopes">Receives one slope per point.</param>
@@ -23,7 +23,7 @@ internal static class MonotoneCubic
                 h1 = x[i + 1] - x[i],
                 d0 = (y[i] - y[i - 1]) / h0,
                 d1 = (y[i + 1] - y[i]) / h1;
-            slopes[i] = d0 * d1 <= 0 ? 0 : 3 * (h0 + h1) / ((2 * h1 + h0) / d0 + (h1 + 2 * h0) / d1);
+            slopes[i] = Held((h1 * d0 + h0 * d1) / (h0 + h1), d0, d1);
         }
 
         slopes[0] = End(x[1] - x[0], x[2] - x[1], (y[1] - y[0]) / (x[1] - x[0]), (y[2] - y[1]) / (x[2] - x[1]));
@@ -60,6 +60,17 @@ internal static class MonotoneCubic
             u = 1 - t;
         return u * u * (y[i - 1] * (1 + 2 * t) + slopes[i - 1] * h * t)
             + t * t * (y[i] * (1 + 2 * u) - slopes[i] * h * u);
+    }
+
+    private static double Held(double slope, double d0, double d1)
+    {
+        if (d0 * d1 <= 0)
+        {
+            return 0;
+        }
+
+        var most = 3 * Math.Min(Math.Abs(d0), Math.Abs(d1));
+        return Math.Clamp(slope, -most, most);
     }
 
     private static double End(double h0, double h1, double d0, double d1)

@@ -1,9 +1,9 @@
 namespace Lampwright.Heat;
 
-/// <summary>Rise over heat from a few points at which the heat was explicit: conductance as a monotone cubic of the heat's fourth root.</summary>
+/// <summary>Rise over heat from a few points at which the heat was explicit: a monotone cubic between the logarithms of both.</summary>
 /// <remarks>
-/// Natural convection goes with ΔT^¼, so that conductance is nearly a straight line there. Held outside the points, which keeps the
-/// rise growing with heat. Accuracy: 1e-3 with the rises used here.
+/// Every film here is nearly a power of the rise, so that the curve is nearly straight. Beyond the points it goes on as a power.
+/// Accuracy: 3e-3 with the rises used here.
 /// </remarks>
 internal sealed class RiseCurve
 {
@@ -12,38 +12,45 @@ internal sealed class RiseCurve
 
     private static readonly double MostRiseK = 3000;
 
-    private readonly double[] roots;
-    private readonly double[] conductances;
+    private readonly double[] logHeats;
+    private readonly double[] logRises;
     private readonly double[] slopes;
 
     /// <summary>A curve through heats and rises, both growing.</summary>
     internal RiseCurve(ReadOnlySpan<double> heatsW, ReadOnlySpan<double> risesK)
     {
-        roots = new double[heatsW.Length];
-        conductances = new double[heatsW.Length];
+        logHeats = new double[heatsW.Length];
+        logRises = new double[heatsW.Length];
         slopes = new double[heatsW.Length];
         for (var i = 0; i < heatsW.Length; i++)
         {
-            var heat = Math.Max(heatsW[i], 1e-9 * (i + 1));
-            roots[i] = Fourth(heat);
-            if (i > 0 && roots[i] <= roots[i - 1])
+            // Nothing at all that carries heat away would be minus infinity here; a nanowatt per kelvin stands for it.
+            logHeats[i] = Math.Log(Math.Max(heatsW[i], 1e-9 * risesK[i]));
+            if (i > 0 && logHeats[i] <= logHeats[i - 1])
             {
-                roots[i] = roots[i - 1] * (1 + 1e-9);
+                logHeats[i] = logHeats[i - 1] + 1e-9;
             }
 
-            conductances[i] = heat / risesK[i];
+            logRises[i] = Math.Log(risesK[i]);
         }
 
-        MonotoneCubic.Slopes(roots, conductances, slopes);
+        MonotoneCubic.Slopes(logHeats, logRises, slopes);
     }
 
-    /// <summary>Fourth roots of the heats of the points.</summary>
-    internal ReadOnlySpan<double> Roots => roots;
+    /// <summary>Logarithms of the heats of the points, W.</summary>
+    internal ReadOnlySpan<double> LogHeats => logHeats;
 
     /// <summary>Rise at a heat, K; at most 3000.</summary>
-    internal double RiseK(double heatW) =>
-        heatW > 0 ? Math.Min(heatW / MonotoneCubic.At(roots, conductances, slopes, Fourth(heatW)), MostRiseK) : 0;
+    internal double RiseK(double heatW) => heatW > 0 ? RiseAtLogK(Math.Log(heatW)) : 0;
 
-    /// <summary>Fourth root.</summary>
-    internal static double Fourth(double x) => Math.Sqrt(Math.Sqrt(x));
+    /// <summary>Rise at the logarithm of a heat, K; at most 3000.</summary>
+    internal double RiseAtLogK(double logHeat)
+    {
+        var last = logHeats.Length - 1;
+        var log =
+            logHeat < logHeats[0] ? logRises[0] + slopes[0] * (logHeat - logHeats[0])
+            : logHeat > logHeats[last] ? logRises[last] + slopes[last] * (logHeat - logHeats[last])
+            : MonotoneCubic.At(logHeats, logRises, slopes, logHeat);
+        return Math.Min(Math.Exp(log), MostRiseK);
+    }
 }

@@ -49,7 +49,7 @@ public sealed class SinkTests
                         $"{result} {spec}"
                     );
                 },
-                iter: 60,
+                iter: 120,
                 seed: Seed
             );
 
@@ -65,15 +65,15 @@ public sealed class SinkTests
                     var heat = share * 20 * Math.Min(8, 120 / full.BaseRiseK);
                     var exact = prepared.At(spec, 295, runs, heat)!;
                     Assert.True(
-                        Math.Abs(curve.BaseRiseK(heat) / exact.BaseRiseK - 1) < 2e-3,
+                        Math.Abs(curve.BaseRiseK(heat) / exact.BaseRiseK - 1) < 3e-3,
                         $"heat {heat} curve {curve.BaseRiseK(heat)} exact {exact.BaseRiseK} {spec}"
                     );
                     Assert.True(
-                        Math.Abs(curve.SourceRiseK(heat) / exact.SourceRiseK[0] - 1) < 2e-3,
+                        Math.Abs(curve.SourceRiseK(heat) / exact.SourceRiseK[0] - 1) < 3e-3,
                         $"heat {heat} curve {curve.SourceRiseK(heat)} exact {exact.SourceRiseK[0]} {spec}"
                     );
                 },
-                iter: 60,
+                iter: 120,
                 seed: Seed
             );
 
@@ -86,7 +86,7 @@ public sealed class SinkTests
                     var curve = SinkModel.Prepare(spec).Curve(spec, 295, runs);
                     Assert.True(curve.SourceRiseK(heat * more) > curve.SourceRiseK(heat), $"{heat} {more} {spec}");
                 },
-                iter: 60,
+                iter: 120,
                 seed: Seed
             );
 
