@@ -92,7 +92,7 @@ internal static class FanOperatingPoint
             if (i == 1 || balance.At(lower) > 0)
             {
                 var upper = flows[i] * balance.FlowPerRated;
-                return Root.Between(balance, lower, upper, 1e-9 * flows[^1] * balance.FlowPerRated);
+                return Root.Between(ref balance, lower, upper, 1e-9 * flows[^1] * balance.FlowPerRated);
             }
         }
 

@@ -3,7 +3,7 @@ namespace Lampwright.Heat;
 /// <summary>A sink ready for the draws: the heavy series lie behind it.</summary>
 /// <remarks>
 /// A curve of one draw and scene takes six temperatures and, at each, the fan's operating point and the films in closed form: about
-/// 5 to 10 µs. Forced and natural convection are joined by cubes (Churchill 1977), so that nothing jumps when the fan slows to zero.
+/// 10 µs. Forced and natural convection are joined by cubes (Churchill 1977), so that nothing jumps when the fan slows to zero.
 /// </remarks>
 public sealed class PreparedSink
 {
@@ -76,7 +76,8 @@ public sealed class PreparedSink
         Guard.InRange(ambientK, 200, 400);
         Guard.Positive(heatW);
         var scene = SinkAir.In(spec, ambientK, fanRuns);
-        var found = Root.Between(new HeatAtRise(airSide, scene, heatW), 0, MostRiseK, 1e-12);
+        HeatAtRise balance = new(airSide, scene, heatW);
+        var found = Root.Between(ref balance, 0, MostRiseK, 1e-12);
         if (!found.Converged || Math.Abs(found.Residual) > 1e-7 * heatW)
         {
             return null;

@@ -21,11 +21,11 @@ internal static class Root
     private const int MostIterations = 80;
 
     /// <summary>Zero of the function between two ends of opposite sign.</summary>
-    /// <param name="f">The function.</param>
+    /// <param name="f">The function; by reference, since a read-only one would be copied at every call.</param>
     /// <param name="from">One end.</param>
     /// <param name="to">The other end.</param>
     /// <param name="tolerance">Absolute width of the bracket at which to stop.</param>
-    internal static RootReport Between<T>(in T f, double from, double to, double tolerance)
+    internal static RootReport Between<T>(ref T f, double from, double to, double tolerance)
         where T : struct, IScalarFunction
     {
         double a = to,

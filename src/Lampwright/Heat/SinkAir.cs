@@ -69,7 +69,8 @@ internal sealed class SinkAir
         var wallK = scene.AmbientK + rise;
         var film = Air.At(scene.AmbientK + rise / 2, spec.PressurePa);
         var forced = Forced(scene, film);
-        var natural = SinkNatural.HousedW(scene, rise, out var elenbaas, out var naturalEfficiency) / rise;
+        SinkNatural still = new(scene, film);
+        var natural = still.HousedW(scene, rise, out var overAir) / rise;
         var conductance = forced.Conductance > 0 ? Blend.Cubes(forced.Conductance, natural) : natural;
         return new SinkState(
             conductance * rise,
@@ -77,10 +78,10 @@ internal sealed class SinkAir
             forced.Flow,
             forced.Velocity,
             forced.Film,
-            scene.FanRuns ? forced.Efficiency : naturalEfficiency,
+            scene.FanRuns ? forced.Efficiency : still.Efficiency(overAir),
             forced.ReStar,
             forced.ReDiameter,
-            elenbaas,
+            still.Elenbaas(overAir),
             film
         );
     }

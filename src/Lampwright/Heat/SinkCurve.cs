@@ -2,7 +2,7 @@ namespace Lampwright.Heat;
 
 /// <summary>Rise of a sink over its heat, for one draw and one scene: what Evaluation asks at every switch position.</summary>
 /// <remarks>
-/// Laid through six temperatures from 1 to 150 K of rise, a power law outside. Accuracy: 3e-3 of the exact solution.
+/// Laid through six temperatures from 1 to 150 K of rise, a power law outside. Accuracy: 0.3 % and 0.1 K of the exact solution.
 /// Reading it takes some tens of nanoseconds and allocates nothing.
 /// </remarks>
 public sealed class SinkCurve

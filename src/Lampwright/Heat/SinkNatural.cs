@@ -4,99 +4,108 @@ namespace Lampwright.Heat;
 /// <remarks>
 /// Channels by <see cref="NaturalFilm.Channel"/> with gravity along them; a level sink falls back on the horizontal plate of its outline
 /// (hot face up), joined by fourth powers, so that nothing jumps with the tilt. Outer fin faces as vertical plates.
+/// Air properties are those half way between the sink and the room; in a housing this is a few kelvin low.
 /// Validity: tilt to 60°; beyond, the error is doubled.
 /// </remarks>
-internal static class SinkNatural
+internal readonly struct SinkNatural
 {
-    /// <summary>Heat given to the air, W; in a housing the air inside is warmer than the room.</summary>
-    internal static double HousedW(in SinkScene scene, double rise, out double elenbaas, out double efficiency)
-    {
-        if (!scene.Spec.Housed)
-        {
-            return FreeW(scene, rise, scene.Cool.TemperatureK, out elenbaas, out efficiency);
-        }
+    private readonly SinkSpec spec;
+    private readonly double elenbaasPerK;
+    private readonly double channelPerNusselt;
+    private readonly double wallPerNusselt;
+    private readonly double finTerm;
+    private readonly double levelRayleighPerK;
+    private readonly double levelPerNusselt;
+    private readonly double plateRayleighPerK;
+    private readonly double platePerNusselt;
+    private readonly double plateTerm;
 
-        var found = Root.Between(new HousingBalance(scene, rise), 0, rise, 1e-9 * rise);
-        return FreeW(scene, rise - found.X, scene.AmbientK + found.X, out elenbaas, out efficiency);
-    }
-
-    /// <summary>Heat given to air of one temperature, W.</summary>
+    /// <summary>The sink with air of one temperature.</summary>
     /// <param name="scene">The draw in its scene.</param>
-    /// <param name="riseOverAir">Base over that air, K.</param>
-    /// <param name="airK">Temperature of that air, K.</param>
-    /// <param name="elenbaas">Elenbaas number of the channels.</param>
-    /// <param name="efficiency">Efficiency of the fins.</param>
-    internal static double FreeW(
-        in SinkScene scene,
-        double riseOverAir,
-        double airK,
-        out double elenbaas,
-        out double efficiency
-    )
+    /// <param name="film">Air half way between sink and room.</param>
+    internal SinkNatural(in SinkScene scene, in Air film)
     {
-        elenbaas = 0;
-        efficiency = 1;
-        if (riseOverAir <= 0)
-        {
-            return 0;
-        }
-
-        var spec = scene.Spec;
-        var film = Air.At(airK + riseOverAir / 2, spec.PressurePa);
+        spec = scene.Spec;
         var along = Math.Max(0, Math.Cos(spec.ChannelTiltRad));
         double plan = spec.AcrossM * spec.AlongM,
             length = plan / (2 * (spec.AcrossM + spec.AlongM));
-        var levelFilm = NaturalFilm.HotFaceUp(film.Rayleigh(riseOverAir, length)) * film.Conductivity / length;
-        var plateFilm =
-            NaturalFilm.VerticalPlateWith(film.Rayleigh(riseOverAir, spec.AlongM) * along, scene.PrandtlTerm)
-            * film.Conductivity
-            / spec.AlongM;
-        double conductance;
+        levelRayleighPerK = film.Rayleigh(1, length);
+        levelPerNusselt = film.Conductivity / length * plan;
+        plateRayleighPerK = film.Rayleigh(1, spec.AlongM) * along;
+        plateTerm = scene.PrandtlTerm;
+        var plateFilm = film.Conductivity / spec.AlongM;
         if (spec.FinCount < 2)
         {
-            conductance = Blend.Fourths(plateFilm, levelFilm * Math.Sin(spec.ChannelTiltRad)) * plan;
-        }
-        else
-        {
-            elenbaas = NaturalFilm.Elenbaas(film, riseOverAir, scene.GapM, spec.AlongM) * along;
-            var channelFilm = NaturalFilm.Channel(elenbaas) * film.Conductivity / scene.GapM;
-            efficiency = Fin.PlateEfficiency(channelFilm, spec.ConductivityWPerMK, spec.FinThicknessM, spec.FinHeightM);
-            var channels =
-                channelFilm * (spec.FinCount - 1) * spec.AlongM * (scene.GapM + 2 * spec.FinHeightM * efficiency);
-            conductance = Blend.Fourths(channels, levelFilm * plan) + plateFilm * 2 * spec.FinHeightM * spec.AlongM;
+            platePerNusselt = plateFilm * plan;
+            levelPerNusselt *= Math.Sin(spec.ChannelTiltRad);
+            return;
         }
 
-        return conductance * riseOverAir * spec.Factors.NaturalChannelFilm;
+        platePerNusselt = plateFilm * 2 * spec.FinHeightM * spec.AlongM;
+        elenbaasPerK = NaturalFilm.Elenbaas(film, 1, scene.GapM, spec.AlongM) * along;
+        var channelFilm = film.Conductivity / scene.GapM;
+        channelPerNusselt = channelFilm * (spec.FinCount - 1) * spec.AlongM * scene.GapM;
+        wallPerNusselt = channelFilm * (spec.FinCount - 1) * spec.AlongM * 2 * spec.FinHeightM;
+        finTerm = 2 * channelFilm / (spec.ConductivityWPerMK * spec.FinThicknessM) * spec.FinHeightM * spec.FinHeightM;
     }
 
-    /// <summary>Heat that leaves a housing whose air is warmer than the room: by the draft through its openings and through its walls.</summary>
-    private static double LeavesHousingW(in SinkScene scene, double airRise)
-    {
-        var path = scene.Path;
-        var cool = scene.Cool;
-        var draftPa = cool.Density * Physics.Gravity * scene.Spec.DraftHeightM * airRise / (scene.AmbientK + airRise);
-        double a = 0.5 * cool.Density * path.QuadraticPerM4 * path.OpeningFactor,
-            b = cool.Viscosity * path.LaminarPerM3 * path.OpeningFactor;
-        var flow = DraftFlow(a, b, draftPa);
-        return (flow * cool.Density * cool.SpecificHeat + scene.Spec.HousingConductanceWPerK) * airRise;
-    }
+    /// <summary>Elenbaas number of the channels.</summary>
+    /// <param name="riseK">Sink over the air around it, K.</param>
+    internal double Elenbaas(double riseK) => elenbaasPerK * riseK;
 
-    /// <summary>Flow at which a·Q² + b·Q equals a pressure.</summary>
-    private static double DraftFlow(double a, double b, double pressure)
+    /// <summary>Efficiency of the fins under the channel's film.</summary>
+    /// <param name="riseK">Sink over the air around it, K.</param>
+    internal double Efficiency(double riseK) =>
+        Fin.Efficiency(Math.Sqrt(finTerm * NaturalFilm.Channel(elenbaasPerK * riseK)));
+
+    /// <summary>Heat given to air of one temperature, W.</summary>
+    /// <param name="riseK">Sink over that air, K.</param>
+    internal double FreeW(double riseK)
     {
-        if (!double.IsFinite(a) || !double.IsFinite(b) || pressure <= 0)
+        if (riseK <= 0)
         {
             return 0;
         }
 
-        var denominator = b + Math.Sqrt(b * b + 4 * a * pressure);
-        return denominator > 0 ? 2 * pressure / denominator : 1e3;
+        var level = NaturalFilm.HotFaceUp(levelRayleighPerK * riseK) * levelPerNusselt;
+        var plate = NaturalFilm.VerticalPlateWith(plateRayleighPerK * riseK, plateTerm) * platePerNusselt;
+        double conductance;
+        if (spec.FinCount < 2)
+        {
+            conductance = Blend.Fourths(plate, level);
+        }
+        else
+        {
+            var nusselt = NaturalFilm.Channel(elenbaasPerK * riseK);
+            var efficiency = Fin.Efficiency(Math.Sqrt(finTerm * nusselt));
+            var channels = nusselt * (channelPerNusselt + wallPerNusselt * efficiency);
+            conductance = Blend.Fourths(channels, level) + plate;
+        }
+
+        return conductance * riseK * spec.Factors.NaturalChannelFilm;
     }
 
-    private readonly struct HousingBalance(SinkScene scene, double rise) : IScalarFunction
+    /// <summary>Heat given to the air of a housing, which is warmer than the room, W.</summary>
+    /// <param name="scene">The draw in its scene.</param>
+    /// <param name="riseK">Sink over the room, K.</param>
+    /// <param name="overAirK">Sink over the air around it, K.</param>
+    internal double HousedW(in SinkScene scene, double riseK, out double overAirK)
+    {
+        if (!spec.Housed)
+        {
+            overAirK = riseK;
+            return FreeW(riseK);
+        }
+
+        HousingBalance balance = new(this, new Housing(scene), riseK);
+        var found = Root.Between(ref balance, 0, riseK, 1e-9 * riseK);
+        overAirK = riseK - found.X;
+        return FreeW(overAirK);
+    }
+
+    private readonly struct HousingBalance(SinkNatural sink, Housing housing, double riseK) : IScalarFunction
     {
         /// <inheritdoc/>
-        public double At(double x) =>
-            LeavesHousingW(scene, x) - FreeW(scene, rise - x, scene.AmbientK + x, out _, out _);
+        public double At(double x) => housing.LeavesW(x) - sink.FreeW(riseK - x);
     }
 }

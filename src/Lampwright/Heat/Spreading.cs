@@ -57,6 +57,12 @@ public sealed class Spreading
         for (var m = 0; m < terms; m++)
         {
             var lambda = m * Math.PI / acrossM;
+            if (Math.Abs(probeAcross[m]) < 1e-14)
+            {
+                // Every second wave of a centred probe has its node there.
+                continue;
+            }
+
             for (var n = m == 0 ? 1 : 0; n < terms; n++)
             {
                 var excitation = 0.0;
@@ -70,8 +76,8 @@ public sealed class Spreading
                 var weight = (m == 0 || n == 0 ? 2 : 4) * excitation * probeAcross[m] * probeAlong[n] / beta;
                 sum += weight;
 
-                // Beyond this the film on the far side is not felt: Z differs from 1 by less than 1e-12.
-                if (beta * thicknessM < 14)
+                // Beyond this the film on the far side is not felt: Z differs from 1 by less than 1e-8.
+                if (beta * thicknessM < 10)
                 {
                     soft.Add((weight, beta));
                 }

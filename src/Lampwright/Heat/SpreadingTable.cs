@@ -3,13 +3,13 @@ namespace Lampwright.Heat;
 /// <summary>The exact spreading series of one probe, tabled over film per conductivity, for the draws.</summary>
 /// <remarks>
 /// k·R of a fixed plate and sources hangs on h/k alone, so that a drawn conductivity and film are exact up to the interpolation;
-/// thickness and places stay at nominal. Accuracy: 3e-4 of the series from h/k 1e-3 to 1e3 1/m; held outside.
+/// thickness and places stay at nominal. Accuracy: 3e-4 of the series from h/k 0.005 to 500 1/m; held outside.
 /// </remarks>
 internal sealed class SpreadingTable
 {
-    private const int Nodes = 31;
-    private static readonly double LeastLog = Math.Log(1e-3);
-    private static readonly double MostLog = Math.Log(1e3);
+    private const int Nodes = 23;
+    private static readonly double LeastLog = Math.Log(5e-3);
+    private static readonly double MostLog = Math.Log(5e2);
 
     private readonly double[] values = new double[Nodes];
     private readonly double[] slopes = new double[Nodes];
