@@ -1,0 +1,43 @@
+using Lampwright.Web.Desk;
+using Lampwright.Web.Fold;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+
+namespace Lampwright.Cli.Serve;
+
+/// <summary>What the pages fetch beside themselves: scenes for the 3D view and the packet.</summary>
+internal static class BoardFiles
+{
+    /// <summary>Adds their addresses.</summary>
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet(
+            "/board/part/{name}",
+            (string name, IBoardDesk desk) => Scene(FoldScene.OfPart(desk.State.Light, name))
+        );
+        routes.MapGet("/board/assembly", (IBoardDesk desk) => Scene(FoldScene.OfAssembly(desk.State.Light)));
+        routes.MapGet("/board/packet.zip", PacketAsync);
+    }
+
+    private static IResult Scene(byte[]? json) =>
+        json is null ? Results.NotFound() : Results.Bytes(json, "application/json");
+
+    private static async Task<IResult> PacketAsync(IBoardDesk desk, CancellationToken cancellation)
+    {
+        // Written whole before it is sent, so that a packet that cannot be made is a page that says so and no half file.
+        var zip = new MemoryStream();
+        try
+        {
+            await desk.WritePacketAsync(zip, cancellation);
+        }
+        catch (InvalidOperationException e)
+        {
+            return Results.Text(e.Message, "text/plain", statusCode: StatusCodes.Status409Conflict);
+        }
+
+        zip.Position = 0;
+        var name = Path.GetFileNameWithoutExtension(desk.State.FileName);
+        return Results.Stream(zip, "application/zip", $"{name}-packet.zip");
+    }
+}

@@ -1,0 +1,39 @@
+namespace Lampwright.Web.Desk;
+
+/// <summary>What lies between the pages and the design file: one for the whole program, so that two tabs show the same light.</summary>
+public interface IBoardDesk
+{
+    /// <summary>What is to be shown now.</summary>
+    BoardState State { get; }
+
+    /// <summary>Raised after <see cref="State"/> has changed, on any thread.</summary>
+    event Action? Changed;
+
+    /// <summary>Writes one value into the text and nothing else; empty text takes the key out, so that its default holds.</summary>
+    /// <param name="path">Path of the value.</param>
+    /// <param name="text">The value as the file would have it, without quotes.</param>
+    /// <param name="session">Edits with the same path and session are one step of undo.</param>
+    /// <returns>What would be accepted when the text is not; empty when it was taken.</returns>
+    Task<string> SetAsync(string path, string text, string session);
+
+    /// <summary>Takes the last edit back.</summary>
+    Task UndoAsync();
+
+    /// <summary>Does again what was taken back.</summary>
+    Task RedoAsync();
+
+    /// <summary>Saves the text to the design file.</summary>
+    Task SaveAsync();
+
+    /// <summary>Takes the text that somebody else wrote; the own text stays one step of undo away.</summary>
+    Task TakeOutsideAsync();
+
+    /// <summary>Keeps the own text; the next save writes over the other.</summary>
+    Task KeepOwnAsync();
+
+    /// <summary>Writes the packet to a stream as a zip.</summary>
+    Task WritePacketAsync(Stream zip, CancellationToken cancellation);
+
+    /// <summary>The blank of a part as a dimensioned drawing (SVG); empty when there is none.</summary>
+    string BlankDrawing(string part);
+}
