@@ -25,6 +25,7 @@
     live(ref) { board = ref; document.body.dataset.live = "yes"; narrow(); },
     unsaved(is) { unsaved = is; },
     follow,
+    folds: host => host?.dataset.folds === "yes",
   };
 
   // On a phone the ledger begins folded to its one line.
@@ -57,23 +58,21 @@
     board?.invokeMethodAsync("Key", act);
   });
 
-  // Values under the pointer: the nearest point of a chart says what it is.
+  // Values under the pointer: the nearest readout of a chart says what it is.
+  const hits = plot => [...plot.querySelectorAll(".lw-readout")].filter(h => h.getClientRects().length > 0);
+
   const say = (plot, hit) => {
     const out = plot.querySelector(".say");
-    plot.querySelectorAll(".hit.near").forEach(h => h.classList.remove("near"));
-    const cross = plot.querySelector(".cross");
-    if (!hit) { out.textContent = ""; cross?.setAttribute("d", ""); return; }
+    plot.querySelectorAll(".near").forEach(h => h.classList.remove("near"));
+    if (!hit) { out.textContent = ""; return; }
     hit.classList.add("near");
-    out.textContent = hit.dataset.say;
-    const view = plot.querySelector("svg").viewBox.baseVal;
-    cross?.setAttribute("d", `M${hit.getAttribute("cx")} 24V${view.height - 42}`);
-    const x = hit.getAttribute("cx") / view.width;
-    out.classList.toggle("left", x > 0.55);
-    out.style.setProperty("--x", `${x * 100}%`);
-    out.style.setProperty("--y", `${hit.getAttribute("cy") / view.height * 100}%`);
+    out.textContent = (hit.dataset.series ? hit.dataset.series + ", " : "") + hit.dataset.x + ": " + hit.dataset.text;
+    const box = plot.getBoundingClientRect(), at = hit.getBoundingClientRect();
+    const x = at.x + at.width / 2 - box.x;
+    out.classList.toggle("left", x > box.width * 0.55);
+    out.style.left = `${x}px`;
+    out.style.top = `${Math.max(26, at.y - box.y + 4)}px`;
   };
-
-  const hits = plot => [...plot.querySelectorAll(".hit")];
 
   document.addEventListener("pointermove", e => {
     const plot = e.target.closest?.("[data-plot]");
@@ -81,7 +80,7 @@
     let best = null, least = Infinity;
     for (const h of hits(plot)) {
       const b = h.getBoundingClientRect();
-      const dx = b.x + b.width / 2 - e.clientX, dy = b.y + b.height / 2 - e.clientY;
+      const dx = b.x + b.width / 2 - e.clientX, dy = Math.max(b.top - e.clientY, e.clientY - b.bottom, 0);
       const d = dx * dx * 4 + dy * dy;
       if (d < least) { least = d; best = h; }
     }
