@@ -1,8 +1,5 @@
 using Lampwright.Web.Desk;
 using Lampwright.Web.Fold;
-using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Http;
-using Microsoft.AspNetCore.Routing;
 
 namespace Lampwright.Cli.Serve;
 

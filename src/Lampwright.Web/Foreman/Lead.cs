@@ -29,7 +29,9 @@ public static class Lead
             var found =
                 fields.Find(f => f == here)
                 ?? fields.Find(f =>
-                    f.StartsWith(here, StringComparison.Ordinal) && f.Length > here.Length && f[here.Length] is '.' or '['
+                    f.StartsWith(here, StringComparison.Ordinal)
+                    && f.Length > here.Length
+                    && f[here.Length] is '.' or '['
                 );
             if (found is not null)
             {

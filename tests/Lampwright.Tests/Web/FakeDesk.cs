@@ -102,7 +102,13 @@ internal sealed class FakeDesk : IBoardDesk
 
     private BoardState Next()
     {
-        var ambient = double.TryParse(_now["place.ambient"].Split(' ')[0], out var c) ? c : 22;
+        var ambient = double.TryParse(
+            _now["place.ambient"].Split(' ')[0],
+            System.Globalization.CultureInfo.InvariantCulture,
+            out var c
+        )
+            ? c
+            : 22;
         return new()
         {
             Version = ++_version,
@@ -117,13 +123,21 @@ internal sealed class FakeDesk : IBoardDesk
                     .Select(g => new GivenTable(
                         g.Key,
                         [
-                            .. g.Select(v => new GivenField(v.Key, v.Key[(g.Key.Length + 1)..].Replace('_', ' ').Replace('.', ' '), v.Value, v.Value.Length == 0 ? Origin.Default : Origin.Given)
+                            .. g.Select(v => new GivenField(
+                                v.Key,
+                                v.Key[(g.Key.Length + 1)..].Replace('_', ' ').Replace('.', ' '),
+                                v.Value,
+                                v.Value.Length == 0 ? Origin.Default : Origin.Given
+                            )
                             {
                                 Default = v.Value.Length == 0 ? "0.88" : "",
                                 DefaultSource = v.Value.Length == 0 ? "common practice" : "",
                                 Help = "What this is, in a sentence of help from the one list of keys.",
                                 Accepts = "a temperature, such as 22 degC",
-                                Choices = v.Key == "steps.arrangement" ? ["series chain", "parallel branches", "selector"] : [],
+                                Choices =
+                                    v.Key == "steps.arrangement"
+                                        ? ["series chain", "parallel branches", "selector"]
+                                        : [],
                             }),
                         ]
                     )),

@@ -30,7 +30,9 @@ internal static class SampleLight
         };
 
     private static Predicted P(double value, bool bands, double share = 0.05) =>
-        bands ? new(value, value - (Math.Abs(value) * share), value + (Math.Abs(value) * share * 1.1)) : Predicted.Sharp(value);
+        bands
+            ? new(value, value - (Math.Abs(value) * share), value + (Math.Abs(value) * share * 1.1))
+            : Predicted.Sharp(value);
 
     private static StepsAnswer Steps(double ambientC, bool bands)
     {
@@ -64,7 +66,11 @@ internal static class SampleLight
                     JunctionFanStoppedC = P(hot + (watts * 0.7), bands, 0.1),
                     DriverLossW = P(watts * 0.12, bands),
                     InputW = P(watts * 1.12, bands),
-                    ResistorsW = [P(amps * amps * 0.165, bands), .. chain.Select((r, k) => P(switches[k] == '0' ? amps * amps * r : 0, bands))],
+                    ResistorsW =
+                    [
+                        P(amps * amps * 0.165, bands),
+                        .. chain.Select((r, k) => P(switches[k] == '0' ? amps * amps * r : 0, bands)),
+                    ],
                     CurrentMarginA = P(2.0 - amps, bands),
                     JunctionMarginK = P(108 - hot, bands, 0.2),
                 }
@@ -76,13 +82,27 @@ internal static class SampleLight
             SenseThresholdV = P(0.287, bands, 0.02),
             ThresholdIsPlausible = true,
             ChosenBy = "given",
-            Parts = [.. new[] { 0.165 }.Concat(chain).Select((r, k) => new ChainPart("R" + k, r, 3, P(0.5 / (k + 1), bands), P(2.6, bands), P(61, bands)))],
+            Parts =
+            [
+                .. new[] { 0.165 }
+                    .Concat(chain)
+                    .Select(
+                        (r, k) => new ChainPart("R" + k, r, 3, P(0.5 / (k + 1), bands), P(2.6, bands), P(61, bands))
+                    ),
+            ],
             Combinations = all,
             LeadOhm = P(0.0168, bands),
             Arrangement = "series chain",
             Targets =
             [
-                .. Enumerable.Range(0, 5).Select(k => new TargetMatch($"{-0.5 * k:0.0} stops", P(1.74 * Math.Pow(2, -0.5 * k), bands), all[Math.Min(15, k * 3)].Switches, P(0.08 - (0.05 * k), bands))),
+                .. Enumerable
+                    .Range(0, 5)
+                    .Select(k => new TargetMatch(
+                        $"{-0.5 * k:0.0} stops",
+                        P(1.74 * Math.Pow(2, -0.5 * k), bands),
+                        all[Math.Min(15, k * 3)].Switches,
+                        P(0.08 - (0.05 * k), bands)
+                    )),
             ],
         };
     }
@@ -115,7 +135,12 @@ internal static class SampleLight
         double[] flow = [.. Enumerable.Range(0, 21).Select(i => i * 2.5)];
         return new()
         {
-            Scenes = [Scene("normal", ambientC, true, 0), Scene("hot", ambientC + 10, true, 0), Scene("fan stopped", ambientC, false, 0.7)],
+            Scenes =
+            [
+                Scene("normal", ambientC, true, 0),
+                Scene("hot", ambientC + 10, true, 0),
+                Scene("fan stopped", ambientC, false, 0.7),
+            ],
             Staircase =
             [
                 new("junction", "case", P(14.2, bands), "data sheet"),
@@ -123,7 +148,11 @@ internal static class SampleLight
                 new("sink under the emitter", "sink", P(3.4, bands), "spreading"),
                 new("sink", "air", P(19.8, bands), "plate fins, forced"),
             ],
-            Fan = new(flow, [.. flow.Select(f => Math.Max(0, 34 - (f * f * 0.0136)))], [.. flow.Select(f => f * f * 0.02)]),
+            Fan = new(
+                flow,
+                [.. flow.Select(f => Math.Max(0, 34 - (f * f * 0.0136)))],
+                [.. flow.Select(f => f * f * 0.02)]
+            ),
             SinkFrom = "computed",
         };
     }
@@ -147,7 +176,16 @@ internal static class SampleLight
             ExitM = (0.28, 0.18),
             SubjectPicture =
             [
-                .. Enumerable.Range(0, 9).Select(r => (IReadOnlyList<double>)[.. Enumerable.Range(0, 13).Select(c => 1 - (0.006 * (((r - 4) * (r - 4)) + ((c - 6) * (c - 6) * 0.5))))]),
+                .. Enumerable
+                    .Range(0, 9)
+                    .Select(r =>
+                        (IReadOnlyList<double>)
+                            [
+                                .. Enumerable
+                                    .Range(0, 13)
+                                    .Select(c => 1 - (0.006 * (((r - 4) * (r - 4)) + ((c - 6) * (c - 6) * 0.5)))),
+                            ]
+                    ),
             ],
         };
 
@@ -178,18 +216,53 @@ internal static class SampleLight
                 new(4, "temperature", "1111", "sink", "°C", 47.5, P(46, bands), 0.03, 0.5),
                 new(5, "noise", "1111", "", "dB", 31, null, null, null),
             ],
-            [new("sink.main.measured", "resistance of the sink", "0.43 K/W ± 0.03 K/W", "from line 4: sink at 47.5 °C with 25.5 W of heat")]
+            [
+                new(
+                    "sink.main.measured",
+                    "resistance of the sink",
+                    "0.43 K/W ± 0.03 K/W",
+                    "from line 4: sink at 47.5 °C with 25.5 W of heat"
+                ),
+            ]
         );
 
     private static IReadOnlyList<Finding> Findings(double ambientC)
     {
-        var rule = new Rule("HEA004", "Junction near its limit", Severity.Warn, "Give the sink more air, or drive it with less current.", "common practice, no source");
-        var note = new Rule("STP010", "Default used", Severity.Note, "Write it into the file if it differs.", "common practice, no source");
-        var stop = new Rule("STP002", "Output not isolated", Severity.Stop, "Use an isolated driver for wires that leave it.", "IEC 61347-1", true);
+        var rule = new Rule(
+            "HEA004",
+            "Junction near its limit",
+            Severity.Warn,
+            "Give the sink more air, or drive it with less current.",
+            "common practice, no source"
+        );
+        var note = new Rule(
+            "STP010",
+            "Default used",
+            Severity.Note,
+            "Write it into the file if it differs.",
+            "common practice, no source"
+        );
+        var stop = new Rule(
+            "STP002",
+            "Output not isolated",
+            Severity.Stop,
+            "Use an isolated driver for wires that leave it.",
+            "IEC 61347-1",
+            true
+        );
         var found = new List<Finding> { note.At("steps.contact", "Contact resistance is the default of 10 mΩ.") };
         if (ambientC > 25)
         {
-            found.Insert(0, rule.At("place.ambient_max", $"In the scene hot the junction reaches {ambientC + 70:0} °C.", "112 °C", "120 °C", "hot"));
+            found.Insert(
+                0,
+                rule.At(
+                    "place.ambient_max",
+                    $"In the scene hot the junction reaches {ambientC + 70:0} °C.",
+                    "112 °C",
+                    "120 °C",
+                    "hot"
+                )
+            );
         }
 
         if (ambientC > 60)
