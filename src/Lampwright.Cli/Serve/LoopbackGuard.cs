@@ -1,4 +1,3 @@
-
 namespace Lampwright.Cli.Serve;
 
 /// <summary>Lets in only requests that this machine's own browser makes to the board itself.</summary>
