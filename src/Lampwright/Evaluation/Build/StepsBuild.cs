@@ -1,0 +1,91 @@
+using Lampwright.Evaluation.Answers;
+using Lampwright.Evaluation.Coupling;
+using Lampwright.Evaluation.Draws;
+using Lampwright.Steps;
+
+namespace Lampwright.Evaluation.Build;
+
+/// <summary>Lays out the answer of the station steps.</summary>
+internal static class StepsBuild
+{
+    public static StepsAnswer Of(CoupledLight light, Bands bands)
+    {
+        var inputs = light.Inputs;
+        ResistorPart[] parts = [inputs.Network.Spec.Fixed, .. inputs.Network.Spec.Switched];
+        return new StepsAnswer
+        {
+            SenseThresholdV = bands.At(light.CommonPlace(CommonRow.ThresholdV)),
+            ThresholdIsPlausible = inputs.Threshold.Likelihood == ThresholdLikelihood.Plausible,
+            ChosenBy = inputs.ChosenBy,
+            Arrangement = inputs.Network.Spec.Arrangement switch
+            {
+                Arrangement.ParallelBranches => "parallel branches",
+                Arrangement.Selector => "selector",
+                _ => "series chain",
+            },
+            LeadOhm = bands.At(light.CommonPlace(CommonRow.LeadOhm)),
+            Parts =
+            [
+                .. parts.Select(
+                    (p, k) =>
+                        new ChainPart(
+                            $"R{k}",
+                            p.Ohm,
+                            p.RatingW,
+                            bands.At(light.PartPlace(k, PartRow.MostW)),
+                            bands.At(light.PartPlace(k, PartRow.DeratedW)),
+                            bands.At(light.PartPlace(k, PartRow.HottestC))
+                        )
+                ),
+            ],
+            Combinations = [.. Order(light, bands).Select(i => Position(light, bands, i))],
+            Targets =
+            [
+                .. Enumerable
+                    .Range(0, light.Wanted.Count)
+                    .Select(k => new TargetMatch(
+                        light.Wanted.Words(k),
+                        bands.At(light.WantedPlace(k)),
+                        inputs.Network.Switches(light.Nearest[k]),
+                        bands.At(light.WantedPlace(k) + 1)
+                    )),
+            ],
+        };
+    }
+
+    /// <summary>Positions from the brightest to the dimmest at nominal values.</summary>
+    public static IEnumerable<int> Order(CoupledLight light, Bands bands) =>
+        Enumerable
+            .Range(0, light.Positions)
+            .OrderByDescending(i => bands.At(light.Place(Scene.Normal, i) + PositionRow.CurrentA).Value)
+            .ThenByDescending(i => i);
+
+    private static Answers.Combination Position(CoupledLight light, Bands bands, int i)
+    {
+        var normal = light.Place(Scene.Normal, i);
+        Predicted At(int number) => bands.At(normal + number);
+        Predicted In(int scene, int number) => bands.At(light.Place(scene, i) + number);
+        return new Answers.Combination
+        {
+            Switches = light.Inputs.Network.Switches(i),
+            ResistanceOhm = At(PositionRow.ResistanceOhm),
+            CurrentA = At(PositionRow.CurrentA),
+            VoltageV = At(PositionRow.VoltageV),
+            EmitterW = At(PositionRow.EmitterW),
+            FluxLm = At(PositionRow.FluxLm),
+            FluxOutLm = At(PositionRow.FluxOutLm),
+            LuxAtSubject = At(PositionRow.Lux),
+            Stops = At(PositionRow.Stops),
+            Ev = At(PositionRow.Ev),
+            Aperture = At(PositionRow.Aperture),
+            JunctionC = At(PositionRow.JunctionC),
+            JunctionHotC = In(Scene.AtHighestAmbient, PositionRow.JunctionC),
+            JunctionFanStoppedC = In(Scene.FanStopped, PositionRow.JunctionC),
+            DriverLossW = At(PositionRow.DriverLossW),
+            InputW = At(PositionRow.InputW),
+            ResistorsW = [.. Enumerable.Range(0, light.Resistors).Select(k => At(PositionRow.FirstResistorW + k))],
+            CurrentMarginA = At(PositionRow.CurrentMarginA),
+            JunctionMarginK = In(Scene.AtHighestAmbient, PositionRow.JunctionMarginK),
+        };
+    }
+}

@@ -1,0 +1,126 @@
+using Lampwright.Design;
+using Lampwright.Evaluation.Draws;
+using Lampwright.Heat;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>Sink, fan, interface and the air of a draw.</summary>
+internal sealed class CoolingDraws
+{
+    private readonly PreparedSink? _sink;
+    private readonly SinkSpec? _spec;
+    private readonly int[] _factors;
+    private readonly int _emissivity;
+    private readonly int _ambient;
+    private readonly int _ambientMax;
+    private readonly int _thickness;
+    private readonly int _conductivity;
+    private readonly int _junction;
+    private readonly int _radiation;
+    private readonly int _measured;
+    private readonly int _runAt;
+    private readonly double _bodyM2;
+    private readonly double _ratedV;
+    private readonly bool _isMeasured;
+    private readonly FanCurve? _fan;
+
+    public CoolingDraws(PreparedSink? sink, LightDesign design, LightParts parts, Variables variables)
+    {
+        _sink = sink;
+        _spec = sink?.Nominal;
+        _factors = [.. HeatMethods.MethodErrors.Select(variables.Factor)];
+        _ambient = variables.Of(design.Place.Ambient);
+        _ambientMax = variables.Of(design.Place.AmbientMax);
+        _emissivity = parts.Sink is { } s ? variables.Of(s.Emissivity) : variables.Exact("sink.none", 0.1);
+
+        // Without a layer in the file: grease of some tens of micrometres, as it comes from a tube (common practice, no source).
+        _thickness = parts.Interface is { } layer
+            ? variables.Of(layer.Thickness)
+            : variables.Between("interface.thickness", 60e-6, 40e-6);
+        _conductivity = parts.Interface is { } of
+            ? variables.Of(of.Conductivity)
+            : variables.Between("interface.conductivity", 1.5, 0.7);
+        _bodyM2 = parts.Emitter.Body is { } body ? body.Width.Nominal * body.Height.Nominal : 0;
+        _junction = parts.Emitter.JunctionToCase is { } r
+            ? variables.Of(r)
+            : variables.Between(parts.EmitterPath + ".junction_to_case", 0.5, 0.3);
+        _radiation = variables.Of(parts.Emitter.RadiationEfficacy);
+        _isMeasured = parts.Sink?.Measured is not null;
+        _measured = parts.Sink?.Measured is { } m ? variables.Of(m) : variables.Exact("sink.not_measured", 1);
+        _ratedV = parts.Fan?.Rated?.Nominal ?? 0;
+        _runAt = parts.Fan?.RunAt is { } run ? variables.Of(run) : variables.Exact("fan.run_at", _ratedV);
+        _fan = _spec?.Fan is { } fan ? new FanCurve(fan.Curve) : null;
+        JunctionIsElectrical = parts.Emitter.JunctionToCaseIsElectrical;
+    }
+
+    /// <summary>True when the junction's resistance counts on electrical power.</summary>
+    public bool JunctionIsElectrical { get; }
+
+    /// <summary>True when the sink's resistance was measured.</summary>
+    public bool IsMeasured => _isMeasured;
+
+    /// <summary>Factors of the station's methods.</summary>
+    public HeatFactors Factors(ReadOnlySpan<double> x)
+    {
+        Span<double> f = stackalloc double[_factors.Length];
+        for (var i = 0; i < f.Length; i++)
+        {
+            f[i] = x[_factors[i]];
+        }
+
+        return HeatFactors.From(f);
+    }
+
+    /// <summary>Air round the light, K.</summary>
+    public double AmbientK(ReadOnlySpan<double> x, Scene scene) => x[scene.Hot ? _ambientMax : _ambient];
+
+    /// <summary>Interface under the emitter, K/W.</summary>
+    public double InterfaceKPerW(ReadOnlySpan<double> x, HeatFactors factors) =>
+        _bodyM2 > 0
+            ? ContactLayer.ResistanceKPerW(x[_thickness], x[_conductivity], _bodyM2, 0, factors)
+            : 0.1 * factors.Interface;
+
+    /// <summary>Junction to case, K/W.</summary>
+    public double JunctionKPerW(ReadOnlySpan<double> x) => x[_junction];
+
+    /// <summary>Luminous efficacy of the radiation, lm/W.</summary>
+    public double RadiationLmPerW(ReadOnlySpan<double> x) => x[_radiation];
+
+    /// <summary>The sink of one draw with the fan at its voltage.</summary>
+    public SinkSpec? Spec(ReadOnlySpan<double> x, HeatFactors factors)
+    {
+        if (_spec is null)
+        {
+            return null;
+        }
+
+        var fan =
+            _spec.Fan is { } f && _ratedV > 0 ? f with { VoltageRatio = Math.Max(0, x[_runAt] / _ratedV) } : _spec.Fan;
+        return _spec with { Emissivity = Math.Clamp(x[_emissivity], 0.01, 1), Factors = factors, Fan = fan };
+    }
+
+    /// <summary>Pressure that the fan gives at a flow, Pa.</summary>
+    public double PressurePa(SinkSpec spec, double ambientK, double flowM3PerS) =>
+        _fan is null || spec.Fan is not { } fan
+            ? 0
+            : FanOperatingPoint.FanPressurePa(
+                _fan,
+                fan,
+                fan.VoltageRatio * spec.Factors.FanSpeed,
+                spec.Factors.FanPressure,
+                Air.At(ambientK, spec.PressurePa).Density / fan.CurveDensity,
+                flowM3PerS
+            );
+
+    /// <summary>Rise of the sink over heat in one scene of one draw; null without a sink.</summary>
+    public SinkCurve? Curve(ReadOnlySpan<double> x, SinkSpec? spec, double ambientK, bool fanRuns)
+    {
+        // A measurement holds for the fan as set; for a stopped fan only the computation says anything.
+        if (_isMeasured && (fanRuns || _sink is null))
+        {
+            return SinkCurve.Measured(Math.Max(x[_measured], 1e-3));
+        }
+
+        return _sink is null || spec is null ? null : _sink.Curve(spec, Math.Clamp(ambientK, 200, 400), fanRuns);
+    }
+}

@@ -1,0 +1,37 @@
+using Lampwright.Design;
+using Lampwright.Heat;
+using Lampwright.Light;
+using Lampwright.Steps;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>What the coupled light is made of, after each station has looked at its nominal values.</summary>
+internal sealed record CoupledInputs
+{
+    public required LightDesign Design { get; init; }
+
+    public required LightParts Parts { get; init; }
+
+    /// <summary>How it is dimmed; a chain without switches where the file says nothing.</summary>
+    public required Design.Steps Steps { get; init; }
+
+    public required EmitterFit Fit { get; init; }
+
+    public required SenseThreshold Threshold { get; init; }
+
+    public required DriverModel Driver { get; init; }
+
+    public required ChainNetwork Network { get; init; }
+
+    /// <summary>True when the fixed resistor is the part on the board that the threshold was read with.</summary>
+    public required bool FixedIsOnBoard { get; init; }
+
+    /// <summary>Where the resistor values come from: <c>given</c> or <c>first search</c>.</summary>
+    public required string ChosenBy { get; init; }
+
+    public required PreparedSink? Sink { get; init; }
+
+    public required LightModel? Light { get; init; }
+
+    public required BoxSizes Boxes { get; init; }
+}

@@ -1,0 +1,333 @@
+using Lampwright.Design;
+using Lampwright.Evaluation.Draws;
+using Lampwright.Heat;
+using Lampwright.Light;
+using Lampwright.Steps;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>Steps, heat and light of one design, ready to be computed for many draws.</summary>
+/// <remarks>A row holds every switch position in the three scenes; what is common to all of them follows.</remarks>
+internal sealed class CoupledLight : IRowPart
+{
+    private static readonly double ZeroC = 273.15;
+
+    private readonly EmitterDraws _emitter;
+    private readonly DriverDraws _driver;
+    private readonly ChainDraws _chain;
+    private readonly CoolingDraws _cooling;
+    private readonly BoxDraws _boxes;
+    private readonly OpticsDraws? _optics;
+    private readonly RippleDraws? _ripple;
+    private readonly Subject _subject;
+    private readonly double _currentMaxA;
+    private readonly double _junctionMaxK;
+    private readonly double _careLux;
+    private readonly int _first;
+    private readonly int _common;
+    private readonly int _scenes;
+    private readonly int _parts;
+    private readonly int _wanted;
+
+    public CoupledLight(CoupledInputs inputs, Variables variables, Outputs outputs)
+    {
+        Inputs = inputs;
+        _subject = inputs.Design.Subject ?? new Subject();
+        _emitter = new(inputs.Fit, inputs.Parts, variables);
+        _driver = new(inputs.Driver, inputs.Threshold, inputs.Parts.Driver!, variables);
+        _chain = new(inputs.Network, inputs.Steps, inputs.FixedIsOnBoard, variables);
+        _cooling = new(inputs.Sink, inputs.Design, inputs.Parts, variables);
+        _boxes = new(inputs.Boxes, variables);
+        _optics = inputs.Light is { } model ? new(model, inputs.Design, inputs.Parts, variables) : null;
+        _ripple = RippleDraws.Of(inputs.Parts, variables);
+        _currentMaxA = inputs.Parts.Emitter.CurrentMax?.Nominal ?? inputs.Fit.Model.ToA;
+        _junctionMaxK = inputs.Parts.Emitter.JunctionMax?.Nominal ?? DefaultJunctionMaxK;
+        _careLux = inputs.Parts.Emitter.Cct is { } cct ? BlueLight.ThresholdLux(cct.Nominal) : 0;
+        Wanted = new(inputs.Steps.Targets);
+
+        Size = PositionRow.FirstResistorW + _chain.Resistors;
+        _first = outputs.Add(Size * Positions * Scene.All.Count);
+        _common = outputs.Add(CommonRow.Count);
+        _scenes = outputs.Add(SceneRow.Count * Scene.All.Count);
+        _parts = outputs.Add(PartRow.Count * _chain.Resistors);
+        _wanted = outputs.Add(2 * Wanted.Count);
+        Brightest = Positions - 1;
+        Nearest = new int[Wanted.Count];
+    }
+
+    /// <summary>Hottest junction that is taken where the data sheet's is not given (common practice, no source).</summary>
+    public static double DefaultJunctionMaxK => 398.15;
+
+    /// <summary>What it is made of.</summary>
+    public CoupledInputs Inputs { get; }
+
+    /// <summary>Count of switch positions.</summary>
+    public int Positions => Inputs.Network.CombinationCount;
+
+    /// <summary>Count of resistors, the fixed one with them.</summary>
+    public int Resistors => _chain.Resistors;
+
+    /// <summary>Count of places of one switch position.</summary>
+    public int Size { get; }
+
+    /// <summary>The wanted steps.</summary>
+    public WantedSteps Wanted { get; }
+
+    /// <summary>Position with the most current at nominal values.</summary>
+    public int Brightest { get; private set; }
+
+    /// <summary>Position that comes nearest to each wanted step at nominal values.</summary>
+    public int[] Nearest { get; }
+
+    /// <summary>Whether the junction could be computed at all: it cannot without a sink.</summary>
+    public bool HasSink => Inputs.Sink is not null || _cooling.IsMeasured;
+
+    /// <summary>First place of a switch position in a scene.</summary>
+    public int Place(int scene, int position) => _first + (((scene * Positions) + position) * Size);
+
+    /// <summary>Place of a number that holds for the whole light.</summary>
+    public int CommonPlace(int number) => _common + number;
+
+    /// <summary>Place of a number of a scene.</summary>
+    public int ScenePlace(int scene, int number) => _scenes + (scene * SceneRow.Count) + number;
+
+    /// <summary>Place of a number of a resistor.</summary>
+    public int PartPlace(int resistor, int number) => _parts + (resistor * PartRow.Count) + number;
+
+    /// <summary>Place of the current of a wanted step; that of its error follows.</summary>
+    public int WantedPlace(int step) => _wanted + (2 * step);
+
+    /// <summary>Settles at nominal values which position is brightest and which comes nearest to each wanted step.</summary>
+    public void Decide(ReadOnlySpan<double> x, double[] row)
+    {
+        Row(x, row);
+        Brightest = Enumerable.Range(0, Positions).MaxBy(i => row[Place(Scene.Normal, i) + PositionRow.CurrentA]);
+        Row(x, row);
+        for (var k = 0; k < Wanted.Count; k++)
+        {
+            var current = row[WantedPlace(k)];
+            Nearest[k] = Enumerable
+                .Range(0, Positions)
+                .MinBy(i =>
+                    Math.Abs(
+                        Math.Log(
+                            Math.Max(row[Place(Scene.Normal, i) + PositionRow.CurrentA], 1e-9) / Math.Max(current, 1e-9)
+                        )
+                    )
+                );
+        }
+    }
+
+    /// <summary>Computes one row and returns the largest residual of the loop, K.</summary>
+    /// <param name="x">Value of each variable.</param>
+    /// <param name="y">Takes the numbers.</param>
+    public double Row(ReadOnlySpan<double> x, Span<double> y)
+    {
+        var emitter = _emitter.At(x);
+        var driver = _driver.At(x);
+        var factors = _cooling.Factors(x);
+        var spec = _cooling.Spec(x, factors);
+        var optics = _optics?.At(x) ?? new LightResult(1, 0, 0, 0, 0, 0, 0, 1);
+        var radiation = _cooling.RadiationLmPerW(x);
+
+        Span<double> contacts = stackalloc double[_chain.Switches];
+        Span<double> ohms = stackalloc double[_chain.Resistors];
+        Span<double> warm = stackalloc double[_chain.Resistors];
+        Span<double> watts = stackalloc double[_chain.Resistors];
+        Span<double> most = stackalloc double[_chain.Resistors];
+        most.Clear();
+        _chain.Contacts(x, contacts);
+        _chain.Ohms(x, ohms);
+        var (tempco, lead, rise) = (_chain.Tempco(x), _chain.Lead(x), _chain.Rise(x));
+        var (worst, hottestAirK) = (0.0, 0.0);
+
+        for (var s = 0; s < Scene.All.Count; s++)
+        {
+            var scene = Scene.All[s];
+            var ambient = _cooling.AmbientK(x, scene);
+            var curve = _cooling.Curve(x, spec, ambient, scene.FanRuns);
+            var boxes = _boxes.At(x, factors, ambient);
+            var circuit = new Circuit
+            {
+                Emitter = emitter,
+                Driver = driver,
+                Sink = curve,
+                InterfaceKPerW = _cooling.InterfaceKPerW(x, factors),
+                JunctionKPerW = _cooling.JunctionKPerW(x),
+                JunctionIsElectrical = _cooling.JunctionIsElectrical,
+                RadiationLmPerW = radiation,
+                AmbientK = ambient,
+                Boxes = boxes,
+            };
+            var guess = ambient + 30;
+            for (var i = 0; i < Positions; i++)
+            {
+                var p = OperatingPoints.AtPosition(
+                    circuit,
+                    Inputs.Network,
+                    i,
+                    contacts,
+                    ohms,
+                    tempco,
+                    lead,
+                    rise,
+                    warm,
+                    watts,
+                    guess
+                );
+                guess = p.JunctionK;
+                worst = Math.Max(worst, p.ResidualK);
+                var absorbed = p.FluxLm / radiation * (optics.AbsorbedReflector + optics.AbsorbedDiffuser);
+                Fill(y.Slice(Place(s, i), Size), p, watts, optics, ambient + boxes.FrontRiseK(absorbed), driver);
+                if (s == Scene.AtHighestAmbient)
+                {
+                    hottestAirK = Math.Max(hottestAirK, p.CompartmentK);
+                    for (var k = 0; k < most.Length; k++)
+                    {
+                        most[k] = Math.Max(most[k], watts[k]);
+                    }
+                }
+            }
+
+            FillScene(y, s, ambient, curve, spec, scene.FanRuns);
+            if (s == Scene.Normal)
+            {
+                FillWanted(y, circuit, optics);
+                FillStaircase(y, circuit);
+            }
+        }
+
+        FillParts(y, most, hottestAirK, rise);
+        FillCommon(x, y, driver, optics, lead);
+        FillStops(y);
+        return worst;
+    }
+
+    private void Fill(
+        Span<double> row,
+        in OperatingPoint p,
+        ReadOnlySpan<double> watts,
+        in LightResult optics,
+        double frontK,
+        in DriverModel driver
+    )
+    {
+        var lux = p.FluxLm * optics.CentreLuxPerLm;
+        row[PositionRow.ResistanceOhm] = p.ResistanceOhm;
+        row[PositionRow.CurrentA] = p.CurrentA;
+        row[PositionRow.VoltageV] = p.VoltageV;
+        row[PositionRow.EmitterW] = p.EmitterW;
+        row[PositionRow.FluxLm] = p.FluxLm;
+        row[PositionRow.FluxOutLm] = p.FluxLm * optics.Exit;
+        row[PositionRow.Lux] = lux;
+        row[PositionRow.Ev] = Exposure.ValueAtIso100(lux, Exposure.DefaultConstant);
+        row[PositionRow.Aperture] = Exposure.Aperture(
+            lux,
+            _subject.Iso,
+            _subject.Shutter.Nominal,
+            Exposure.DefaultConstant
+        );
+        row[PositionRow.HeatW] = p.HeatW;
+        row[PositionRow.JunctionC] = p.JunctionK - ZeroC;
+        row[PositionRow.CaseC] = p.CaseK - ZeroC;
+        row[PositionRow.SinkC] = p.BaseK - ZeroC;
+        row[PositionRow.DriverC] = p.DriverK - ZeroC;
+        row[PositionRow.CompartmentC] = p.CompartmentK - ZeroC;
+        row[PositionRow.FrontC] = frontK - ZeroC;
+        row[PositionRow.DriverLossW] = p.DriverLossW;
+        row[PositionRow.InputW] = driver.InputW(p.EmitterW);
+        row[PositionRow.CurrentMarginA] = _currentMaxA - p.CurrentA;
+        row[PositionRow.JunctionMarginK] = _junctionMaxK - p.JunctionK;
+        watts.CopyTo(row[PositionRow.FirstResistorW..]);
+    }
+
+    private void FillScene(Span<double> y, int scene, double ambientK, SinkCurve? curve, SinkSpec? spec, bool fanRuns)
+    {
+        var heat = y[Place(scene, Brightest) + PositionRow.HeatW];
+        var flow = fanRuns ? curve?.FlowM3PerS ?? 0 : 0;
+        y[ScenePlace(scene, SceneRow.AmbientC)] = ambientK - ZeroC;
+        y[ScenePlace(scene, SceneRow.FlowM3PerH)] = flow * 3600;
+        y[ScenePlace(scene, SceneRow.PressurePa)] =
+            flow > 0 && spec is not null ? _cooling.PressurePa(spec, ambientK, flow) : 0;
+        y[ScenePlace(scene, SceneRow.SinkKPerW)] = curve is not null && heat > 0 ? curve.BaseRiseK(heat) / heat : 0;
+    }
+
+    private void FillWanted(Span<double> y, in Circuit circuit, in LightResult optics)
+    {
+        var brightest = y[Place(Scene.Normal, Brightest) + PositionRow.FluxLm];
+        for (var k = 0; k < Wanted.Count; k++)
+        {
+            var flux = Wanted.FluxLm(circuit, k, optics.CentreLuxPerLm, brightest);
+            var got = y[Place(Scene.Normal, Nearest[k]) + PositionRow.FluxLm];
+            y[WantedPlace(k)] = WantedSteps.CurrentFor(circuit, flux);
+            y[WantedPlace(k) + 1] = flux > 0 && got > 0 ? Math.Log2(got / flux) : 0;
+        }
+    }
+
+    private void FillStaircase(Span<double> y, in Circuit circuit)
+    {
+        var row = Place(Scene.Normal, Brightest);
+        var (junction, shell, heat) = (
+            y[row + PositionRow.JunctionC],
+            y[row + PositionRow.CaseC],
+            y[row + PositionRow.HeatW]
+        );
+        var source = circuit.Sink?.SourceRiseK(heat) ?? 0;
+        var mean = circuit.Sink?.BaseRiseK(heat) ?? 0;
+        y[CommonPlace(CommonRow.JunctionToCaseK)] = junction - shell;
+        y[CommonPlace(CommonRow.InterfaceK)] = heat * circuit.InterfaceKPerW;
+        y[CommonPlace(CommonRow.SpreadingK)] = source - mean;
+        y[CommonPlace(CommonRow.SinkToAirK)] = mean;
+    }
+
+    private void FillParts(Span<double> y, ReadOnlySpan<double> most, double airK, double rise)
+    {
+        ResistorPart[] parts = [Inputs.Network.Spec.Fixed, .. Inputs.Network.Spec.Switched];
+        for (var k = 0; k < parts.Length; k++)
+        {
+            y[PartPlace(k, PartRow.MostW)] = most[k];
+            y[PartPlace(k, PartRow.DeratedW)] = parts[k].AllowedW(airK);
+            y[PartPlace(k, PartRow.HottestC)] = airK + (most[k] * parts[k].RisePerWattK * rise) - ZeroC;
+        }
+    }
+
+    private void FillCommon(
+        ReadOnlySpan<double> x,
+        Span<double> y,
+        in DriverModel driver,
+        in LightResult optics,
+        double lead
+    )
+    {
+        var flux = y[Place(Scene.Normal, Brightest) + PositionRow.FluxLm];
+        var air = y[Place(Scene.Normal, Brightest) + PositionRow.CompartmentC] + ZeroC;
+        var ripple = _ripple?.At(x, _subject.Shutter.Nominal);
+        y[CommonPlace(CommonRow.ThresholdV)] = driver.ThresholdV;
+        y[CommonPlace(CommonRow.LeadOhm)] = Inputs.Network.LeadOhm(air) * lead;
+        y[CommonPlace(CommonRow.Efficiency)] = optics.Exit;
+        y[CommonPlace(CommonRow.ReflectorAbsorbs)] = optics.AbsorbedReflector;
+        y[CommonPlace(CommonRow.DiffuserAbsorbs)] = optics.AbsorbedDiffuser;
+        y[CommonPlace(CommonRow.AxisCd)] = optics.AxisCdPerLm * flux;
+        y[CommonPlace(CommonRow.Evenness)] = optics.Evenness;
+        y[CommonPlace(CommonRow.InverseSquareError)] = optics.ShortcutError;
+        y[CommonPlace(CommonRow.PercentFlicker)] = ripple?.PercentFlicker ?? 0;
+        y[CommonPlace(CommonRow.ShutterResidual)] = ripple?.ShutterResidual ?? 0;
+        y[CommonPlace(CommonRow.CareDistanceM)] =
+            _careLux > 0 && _optics is not null
+                ? BlueLight.CareDistanceM(optics.AxisCdPerLm * flux, _careLux * _optics.Care(x))
+                : 0;
+    }
+
+    private void FillStops(Span<double> y)
+    {
+        for (var s = 0; s < Scene.All.Count; s++)
+        {
+            var brightest = y[Place(s, Brightest) + PositionRow.FluxLm];
+            for (var i = 0; i < Positions; i++)
+            {
+                var flux = y[Place(s, i) + PositionRow.FluxLm];
+                y[Place(s, i) + PositionRow.Stops] = flux > 0 && brightest > 0 ? Math.Log2(flux / brightest) : -30;
+            }
+        }
+    }
+}

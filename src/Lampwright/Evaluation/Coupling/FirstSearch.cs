@@ -1,0 +1,66 @@
+using Lampwright.Evaluation.Maps;
+using Lampwright.Steps;
+using Lampwright.Tables;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>Picks the resistors of a chain that the maker has not chosen: wishes in light become wishes in amps, steps does the rest.</summary>
+internal static class FirstSearch
+{
+    // A usual warm junction: the search needs amps before heat is known, and a few kelvin move a step by less than a resistor does.
+    private static readonly double WarmK = 338.15;
+
+    public static (double FixedOhm, IReadOnlyList<double> ChainOhm)? Of(
+        Design.Steps steps,
+        EmitterFit fit,
+        DriverModel driver,
+        SenseThreshold threshold,
+        LightParts parts
+    )
+    {
+        var wanted = Wanted(steps, fit.Model);
+        if (wanted.Count == 0 || steps.Switches is < 1 or > 10)
+        {
+            return null;
+        }
+
+        var series = ESeries.Has(steps.Stock) ? steps.Stock : "E24";
+        var network = new ChainNetwork(StepsMap.Chain(steps, threshold.Ohm, []));
+        var spec = new ChainSearchSpec(
+            network.Spec.Arrangement,
+            wanted,
+            steps.Switches,
+            ChainSearchSpec.StockOf(network.Spec.Arrangement, series, driver, wanted, steps.Part.Rating.Nominal),
+            driver,
+            steps.ContactTypical.Nominal,
+            network.LeadOhm(298.15),
+            Math.Min(
+                parts.Emitter.CurrentMax?.Nominal ?? double.MaxValue,
+                parts.Driver?.Rated?.Nominal ?? double.MaxValue
+            ),
+            new StockPart(threshold.Ohm, steps.Part.Rating.Nominal)
+        );
+        return ChainSearch.Find(spec) is { } found ? (found.Fixed.Ohm, [.. found.Chain.Select(p => p.Ohm)]) : null;
+    }
+
+    private static List<double> Wanted(Design.Steps steps, EmitterModel emitter)
+    {
+        if (steps.Targets is not { } t)
+        {
+            return [];
+        }
+
+        double? For(double share) =>
+            t.From is { } from ? emitter.CurrentForFlux(share * emitter.FluxLm(from.Nominal, WarmK), WarmK) : null;
+        var amps = t.Kind switch
+        {
+            Design.TargetKind.Stops => Enumerable
+                .Range(0, Math.Clamp(t.Count, 0, 64))
+                .Select(k => For(Math.Pow(2, -k * t.EveryStops))),
+            Design.TargetKind.Percent => t.List.Select(v => For(v.Nominal)),
+            Design.TargetKind.Currents => t.List.Select(v => (double?)v.Nominal),
+            _ => [],
+        };
+        return [.. amps.OfType<double>().Where(a => a > 0 && double.IsFinite(a))];
+    }
+}

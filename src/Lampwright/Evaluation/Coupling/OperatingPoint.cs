@@ -1,0 +1,201 @@
+using Lampwright.Heat;
+using Lampwright.Steps;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>Where electricity, light and heat of one switch position come to rest.</summary>
+/// <param name="ResistanceOhm">Sense path, warm, ohm.</param>
+/// <param name="CurrentA">Emitter current, A.</param>
+/// <param name="VoltageV">Emitter voltage, V.</param>
+/// <param name="FluxLm">Flux of the bare emitter, lm.</param>
+/// <param name="HeatW">Heat through the emitter's back, W.</param>
+/// <param name="JunctionK">Junction, K.</param>
+/// <param name="CaseK">Case of the emitter, K.</param>
+/// <param name="SinkK">Base of the sink under the emitter, K.</param>
+/// <param name="BaseK">Base of the sink, mean, K.</param>
+/// <param name="DriverLossW">Heat lost in the driver, W.</param>
+/// <param name="CompartmentK">Air round the chain's resistors, K.</param>
+/// <param name="DriverK">Case of the driver, K.</param>
+/// <param name="ResidualK">What the last pass still moved the junction, K.</param>
+internal readonly record struct OperatingPoint(
+    double ResistanceOhm,
+    double CurrentA,
+    double VoltageV,
+    double FluxLm,
+    double HeatW,
+    double JunctionK,
+    double CaseK,
+    double SinkK,
+    double BaseK,
+    double DriverLossW,
+    double CompartmentK,
+    double DriverK,
+    double ResidualK
+)
+{
+    /// <summary>Power of the emitter, W.</summary>
+    public double EmitterW => CurrentA * VoltageV;
+
+    /// <summary>False when the loop had not settled to a millikelvin.</summary>
+    public bool Converged => ResidualK < 1e-3;
+}
+
+/// <summary>What the loop needs to know of a light in one scene of one draw.</summary>
+internal readonly struct Circuit
+{
+    /// <summary>The emitter.</summary>
+    public required EmitterModel Emitter { get; init; }
+
+    /// <summary>The driver.</summary>
+    public required DriverModel Driver { get; init; }
+
+    /// <summary>Rise of the sink over heat; null when the design has no sink, which keeps the junction at its reference.</summary>
+    public required SinkCurve? Sink { get; init; }
+
+    /// <summary>Interface below the emitter, K/W.</summary>
+    public required double InterfaceKPerW { get; init; }
+
+    /// <summary>Junction to case, K/W.</summary>
+    public required double JunctionKPerW { get; init; }
+
+    /// <summary>True when that resistance counts on electrical power.</summary>
+    public required bool JunctionIsElectrical { get; init; }
+
+    /// <summary>Luminous efficacy of the radiation, lm/W.</summary>
+    public required double RadiationLmPerW { get; init; }
+
+    /// <summary>Air round the light, K.</summary>
+    public required double AmbientK { get; init; }
+
+    /// <summary>The driver's compartment and the front.</summary>
+    public required Boxes Boxes { get; init; }
+}
+
+/// <summary>
+/// The one place where steps and heat pull on each other: the junction's temperature moves voltage and flux, these move the
+/// heat, the driver's loss warms the chain's resistors, and those move the current.
+/// </summary>
+/// <remarks>
+/// Each loop is a fixed point with a slope far below one (a kelvin more at the junction takes a few hundredths of a watt from
+/// the heat; a kelvin more at a resistor of 100 ppm/K moves the current by a ten-thousandth), taken with Aitken's step
+/// (Abramowitz and Stegun, 3.9.7). What has not settled is told by the residual and never shown as a value.
+/// </remarks>
+internal static class OperatingPoints
+{
+    private static readonly int MostPasses = 60;
+    private static readonly double SettledK = 1e-7;
+
+    // Beyond this the emitter is long destroyed; the bound keeps a runaway finite so that it can be reported.
+    private static readonly double MostK = 1500;
+
+    /// <summary>The point at a given current, whatever sets it.</summary>
+    public static OperatingPoint AtCurrent(in Circuit c, double currentA, double guessK)
+    {
+        var t = guessK;
+        var residual = double.PositiveInfinity;
+        for (var pass = 0; pass < MostPasses && residual > SettledK; pass++)
+        {
+            var t1 = Next(c, currentA, t);
+            var t2 = Next(c, currentA, t1);
+            var bend = t2 - (2 * t1) + t;
+            var better = Math.Abs(bend) > 1e-9 ? t - ((t1 - t) * (t1 - t) / bend) : t2;
+            residual = Math.Abs(t2 - t1);
+            t = better > 0 && better < MostK && residual > SettledK ? better : t2;
+        }
+
+        var voltage = c.Emitter.VoltageV(currentA, t);
+        var flux = c.Emitter.FluxLm(currentA, t);
+        var heat = Heat(c, currentA * voltage, flux);
+        var baseRise = c.Sink?.BaseRiseK(heat) ?? 0;
+        var sourceRise = c.Sink?.SourceRiseK(heat) ?? 0;
+        var loss = c.Driver.LossW(currentA * voltage);
+        var (air, box) = c.Boxes.Driver(loss, c.AmbientK);
+        return new(
+            0,
+            currentA,
+            voltage,
+            flux,
+            heat,
+            t,
+            c.AmbientK + sourceRise + (heat * c.InterfaceKPerW),
+            c.AmbientK + sourceRise,
+            c.AmbientK + baseRise,
+            loss,
+            air,
+            box,
+            residual
+        );
+    }
+
+    /// <summary>The point at one switch position of the chain.</summary>
+    /// <param name="c">The light in one scene.</param>
+    /// <param name="network">The chain.</param>
+    /// <param name="index">Switch position.</param>
+    /// <param name="contacts">Contact resistances, ohm.</param>
+    /// <param name="ohms">Factors of the resistors, the fixed one first.</param>
+    /// <param name="tempco">Factor of the temperature coefficient.</param>
+    /// <param name="lead">Factor of the leads.</param>
+    /// <param name="rise">Factor of the resistors' own rise.</param>
+    /// <param name="warm">Room for the warm resistances.</param>
+    /// <param name="watts">Gives back the power of each resistor, W.</param>
+    /// <param name="guessK">Guess of the junction.</param>
+    public static OperatingPoint AtPosition(
+        in Circuit c,
+        ChainNetwork network,
+        int index,
+        ReadOnlySpan<double> contacts,
+        ReadOnlySpan<double> ohms,
+        double tempco,
+        double lead,
+        double rise,
+        Span<double> warm,
+        Span<double> watts,
+        double guessK
+    )
+    {
+        var (airK, last) = (c.AmbientK, 0.0);
+        var point = default(OperatingPoint);
+        for (var pass = 0; pass < 4; pass++)
+        {
+            var draw = new ChainDraw
+            {
+                Driver = c.Driver,
+                AirK = airK,
+                ContactOhms = contacts,
+                OhmFactors = ohms,
+                TempcoFactor = tempco,
+                LeadFactor = lead,
+                RiseFactor = rise,
+            };
+            var total = network.Solve(index, draw, warm, watts, out _);
+            var current = c.Driver.CurrentA(total);
+            point = AtCurrent(c, current, pass == 0 ? guessK : point.JunctionK) with { ResistanceOhm = total };
+            if (Math.Abs(current - last) <= 1e-7 * current)
+            {
+                break;
+            }
+
+            (airK, last) = (point.CompartmentK, current);
+        }
+
+        return point;
+    }
+
+    private static double Next(in Circuit c, double current, double junctionK)
+    {
+        if (c.Sink is null)
+        {
+            return c.Emitter.ReferenceK;
+        }
+
+        var voltage = c.Emitter.VoltageV(current, junctionK);
+        var power = current * voltage;
+        var heat = Heat(c, power, c.Emitter.FluxLm(current, junctionK));
+        var inside = (c.JunctionIsElectrical ? power : heat) * c.JunctionKPerW;
+        return Math.Min(MostK, c.AmbientK + c.Sink.SourceRiseK(heat) + (heat * c.InterfaceKPerW) + inside);
+    }
+
+    private static double Heat(in Circuit c, double power, double flux) =>
+        // A curve fit far outside its points must not turn a lamp into a refrigerator.
+        Math.Max(0.05 * power, power - (flux / c.RadiationLmPerW));
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+using Lampwright.Design;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>The steps of light that the maker wants, and the current that gives each in this light.</summary>
+internal sealed class WantedSteps
+{
+    private readonly Targets? _targets;
+
+    public WantedSteps(Targets? targets)
+    {
+        _targets = targets;
+        Count = targets is null
+            ? 0
+            : Math.Clamp(targets.Kind == TargetKind.Stops ? targets.Count : targets.List.Count, 0, 64);
+    }
+
+    /// <summary>Count of wanted steps.</summary>
+    public int Count { get; }
+
+    /// <summary>The wanted step in words.</summary>
+    public string Words(int k) =>
+        _targets is not { } t
+            ? ""
+            : t.Kind switch
+            {
+                TargetKind.Stops => k == 0
+                    ? string.Create(CultureInfo.InvariantCulture, $"full ({t.From?.Nominal ?? 0:0.###} A)")
+                    : string.Create(CultureInfo.InvariantCulture, $"−{k * t.EveryStops:0.##} stops"),
+                TargetKind.Currents => string.Create(CultureInfo.InvariantCulture, $"{t.List[k].Nominal:0.###} A"),
+                TargetKind.Percent => string.Create(CultureInfo.InvariantCulture, $"{t.List[k].Nominal * 100:0.##} %"),
+                _ => string.Create(CultureInfo.InvariantCulture, $"{t.List[k].Nominal:0} lx"),
+            };
+
+    /// <summary>Flux of the bare emitter that the step asks for, lm; for a list of currents the flux at that current.</summary>
+    /// <param name="circuit">The light in the scene normal.</param>
+    /// <param name="k">Which step.</param>
+    /// <param name="luxPerLm">Illuminance at the subject for each lumen of the bare emitter.</param>
+    /// <param name="brightestLm">Flux at the brightest position, for shares of it when no current is named.</param>
+    public double FluxLm(in Circuit circuit, int k, double luxPerLm, double brightestLm)
+    {
+        if (_targets is not { } t)
+        {
+            return 0;
+        }
+
+        var full = t.From is { } from ? FluxAt(circuit, from.Nominal) : brightestLm;
+        return t.Kind switch
+        {
+            TargetKind.Stops => full * Math.Pow(2, -k * t.EveryStops),
+            TargetKind.Percent => full * t.List[k].Nominal,
+            TargetKind.Currents => FluxAt(circuit, t.List[k].Nominal),
+            _ => luxPerLm > 0 ? t.List[k].Nominal / luxPerLm : 0,
+        };
+    }
+
+    /// <summary>Current that gives a flux once the light is warm, A; by secant steps on the coupled loop.</summary>
+    public static double CurrentFor(in Circuit circuit, double fluxLm)
+    {
+        if (!(fluxLm > 0) || !double.IsFinite(fluxLm))
+        {
+            return 0;
+        }
+
+        var (a, fa) = (1e-3, FluxAt(circuit, 1e-3) - fluxLm);
+        var b = circuit.Emitter.CurrentForFlux(fluxLm, circuit.AmbientK + 30) ?? circuit.Emitter.ToA;
+        for (var pass = 0; pass < 12; pass++)
+        {
+            var fb = FluxAt(circuit, b) - fluxLm;
+            if (Math.Abs(fb) < 1e-7 * fluxLm || fb == fa)
+            {
+                break;
+            }
+
+            var next = b - (fb * (b - a) / (fb - fa));
+            (a, fa) = (b, fb);
+            b = Math.Clamp(next, b / 4, b * 4);
+        }
+
+        return b;
+    }
+
+    private static double FluxAt(in Circuit circuit, double currentA) =>
+        OperatingPoints.AtCurrent(circuit, currentA, circuit.AmbientK + 30).FluxLm;
+}

@@ -1,0 +1,165 @@
+using Lampwright.Design;
+using Lampwright.Geometry;
+using Lampwright.Metal;
+
+namespace Lampwright.Evaluation.Maps;
+
+/// <summary>Tells the station metal what the design says of its parts.</summary>
+internal static class MetalMap
+{
+    /// <summary>Most holes of a grid or ring that are placed one by one; more is left to Metal, which refuses it with a finding.</summary>
+    public static int MostPlaces => 10_000;
+
+    /// <summary>A part's spec; null for a part that has no face of its own and nothing to mirror.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="patterns">Patterns of bought things.</param>
+    /// <param name="sheet">Its sheet, nominal or of a draw.</param>
+    public static PartSpec? Part(LightDesign design, Part part, HolePatterns patterns, SheetSpec sheet)
+    {
+        if (part.Mirror is { } original)
+        {
+            var of = design.Parts.FirstOrDefault(p => p.Name == original);
+            return of is null || of.Mirror is not null ? null
+                : Part(design, of with { Name = part.Name }, patterns, sheet) is { } spec
+                    ? spec with
+                    {
+                        Mirrored = !spec.Mirrored,
+                    }
+                : null;
+        }
+
+        if (part.Face is not { } face)
+        {
+            return null;
+        }
+
+        return new PartSpec(
+            part.Name,
+            sheet,
+            FaceSpec.Rectangle(
+                face.Width.Nominal,
+                face.Height.Nominal,
+                part.FaceIsInside ? DimensionSide.Inside : DimensionSide.Outside
+            )
+        )
+        {
+            Flanges = [.. part.Flanges.Select(Flange)],
+            Holes = [.. part.Holes.Select(h => Hole(h, patterns)).OfType<HoleSpec>()],
+            Seams =
+            [
+                .. part
+                    .Seams.Where(s => s.Between.Count == 2)
+                    .Select(s => new SeamSpec(s.Id, s.Between[0], s.Between[1], s.Kind, s.Gap?.Nominal ?? 0)),
+            ],
+            Brake = Brake(design.Brake),
+            Limits = Limits(design.Rules),
+        };
+    }
+
+    /// <summary>A sheet's spec.</summary>
+    public static SheetSpec Sheet(Design.Sheet sheet)
+    {
+        return new(
+            sheet.Name,
+            sheet.Thickness?.Nominal ?? 0.001,
+            sheet.Radius?.Nominal ?? sheet.Thickness?.Nominal ?? 0.001,
+            Rule(sheet),
+            Density(sheet.Material)
+        )
+        {
+            Material = sheet.Material,
+            SheetSizeM = sheet.Size is { } s ? (s.Width.Nominal, s.Height.Nominal) : null,
+        };
+    }
+
+    private static double Density(string material) =>
+        material.StartsWith("1.43", StringComparison.Ordinal) ? 7900 : 7850;
+
+    private static BendRule Rule(Design.Sheet sheet) =>
+        sheet.Bend.Method switch
+        {
+            "k" when sheet.Bend.K is { } k => BendRule.WithK(k.Nominal),
+            "handbook" => BendRule.Handbook(HandbookMetal.Medium),
+            "strips" when sheet.Bend.Strips.Count > 0 => BendRule.FromStrips([
+                .. sheet.Bend.Strips.Select(s => new BendStrip(
+                    s.Angle.Nominal,
+                    s.LegA.Nominal + s.LegB.Nominal - s.Length.Nominal
+                )),
+            ]),
+            _ => BendRule.Din6935,
+        };
+
+    private static FlangeSpec Flange(Flange f) =>
+        new(
+            f.Id,
+            f.On,
+            f.Height.Nominal,
+            f.Angle.Nominal,
+            f.HeightIsInside ? DimensionSide.Inside : DimensionSide.Outside
+        )
+        {
+            StartOffsetM = f.Start?.Nominal,
+            EndOffsetM = f.End?.Nominal,
+            InsideRadiusM = f.Radius?.Nominal,
+        };
+
+    private static HoleSpec? Hole(Hole hole, HolePatterns patterns)
+    {
+        if (patterns.Of(hole) is not { } of)
+        {
+            return null;
+        }
+
+        var turn = hole.Turn?.Nominal ?? 0;
+        var at = new Vec2(hole.At?.X?.Nominal ?? 0, hole.At?.Y?.Nominal ?? 0);
+        return new HoleSpec(hole.Id, hole.On, at, of.Shape)
+        {
+            AnchorX = hole.At?.X is null ? HoleAnchor.Centre : HoleAnchor.Datum,
+            AnchorY = hole.At?.Y is null ? HoleAnchor.Centre : HoleAnchor.Datum,
+            RotationRad = turn,
+            PatternRotationRad = turn,
+            Pattern = Pattern(of.Layout),
+            Purpose = of.Purpose,
+        };
+    }
+
+    private static Metal.HolePattern? Pattern(HoleLayout? layout) =>
+        layout switch
+        {
+            GridLayout g => Metal.HolePattern.Grid(g.CountX, g.CountY, g.PitchX.Nominal, g.PitchY.Nominal),
+            RingLayout r => Metal.HolePattern.Ring(r.Count, r.Diameter.Nominal),
+            FieldLayout f => Metal.HolePattern.Field(
+                f.Pitch.Nominal,
+                f.Within.Width.Nominal,
+                f.Within.Height.Nominal,
+                f.Staggered
+            ),
+            PointsLayout p => Metal.HolePattern.Points([
+                .. p.Points.Select(s => new Vec2(s.X?.Nominal ?? 0, s.Y?.Nominal ?? 0)),
+            ]),
+            _ => null,
+        };
+
+    private static BrakeSpec Brake(Brake brake) =>
+        new()
+        {
+            LengthM = brake.Length.Nominal,
+            LeastFlangeM = brake.LeastFlange.Nominal,
+            ClosingAngleRad = brake.Closing.Nominal,
+        };
+
+    private static MetalLimits Limits(IReadOnlyList<RuleOverride> rules)
+    {
+        double? Of(string name) => rules.FirstOrDefault(r => r.Name == name)?.Value.Nominal;
+        return new MetalLimits
+        {
+            LeastFlangeM = Of("least_flange"),
+            HoleToBendM = Of("hole_to_bend"),
+            LargeHoleToBendM = Of("large_hole_to_bend"),
+            HoleToEdgeM = Of("hole_to_edge"),
+            WebM = Of("hole_to_hole"),
+            LeastRadiusM = Of("least_radius"),
+        };
+    }
+}

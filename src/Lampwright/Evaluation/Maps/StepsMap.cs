@@ -1,0 +1,106 @@
+using Lampwright.Design;
+using Lampwright.Evaluation.Coupling;
+using Lampwright.Steps;
+
+namespace Lampwright.Evaluation.Maps;
+
+/// <summary>Tells the station steps what the design says of emitter, driver and chain.</summary>
+internal static class StepsMap
+{
+    /// <summary>The emitter's spec.</summary>
+    public static EmitterSpec Emitter(LightParts parts)
+    {
+        var e = parts.Emitter;
+        return new(
+            [.. e.Points.Select(p => new Steps.EmitterPoint(p.Current.Nominal, p.Voltage.Nominal, p.Flux.Nominal))],
+            e.Reference.Nominal,
+            e.Rated is { } r
+                ? new(r.VoltageLeast.Nominal, r.VoltageMost.Nominal, r.Current.Nominal, r.Flux.Nominal)
+                : null,
+            e.VoltageSlope?.Nominal,
+            e.FluxHot is { } h ? new(h.At.Nominal, h.Factor.Nominal) : null,
+            e.CurrentMax?.Nominal,
+            parts.EmitterPath
+        );
+    }
+
+    /// <summary>The driver's spec; null when its rated current is not known.</summary>
+    public static DriverSpec? Driver(LightParts parts)
+    {
+        if (parts.Driver is not { } d || (d.Rated ?? d.Sense?.MeasuredAt) is not { } rated)
+        {
+            return null;
+        }
+
+        var sense = d.Sense;
+        return new(
+            rated.Nominal,
+            d.Least?.Nominal,
+            d.WindowLeast?.Nominal,
+            d.WindowMost?.Nominal,
+            d.Efficiency.Nominal,
+            new(
+                sense?.Marks ?? [],
+                sense?.Resistance?.Nominal,
+                sense?.MeasuredAt?.Nominal,
+                sense is { Resistance: { } ohm, MeasuredAt: { } at } ? new(ohm.Nominal, at.Nominal) : null,
+                sense?.Side switch
+                {
+                    Design.SenseSide.Secondary => Steps.SenseSide.Secondary,
+                    Design.SenseSide.Primary => Steps.SenseSide.Primary,
+                    _ => Steps.SenseSide.Unknown,
+                },
+                sense?.Carries switch
+                {
+                    SenseCurrent.Smooth => SenseCarries.Smooth,
+                    SenseCurrent.Pulsed => SenseCarries.Pulsed,
+                    _ => SenseCarries.Unknown,
+                }
+            ),
+            d.Isolated switch
+            {
+                Known.Yes => Isolation.Yes,
+                Known.No => Isolation.No,
+                _ => Isolation.Unknown,
+            },
+            d.OverVoltage?.Nominal,
+            d.OverThen switch
+            {
+                "clamps" => OverVoltage.Clamps,
+                "trips" => OverVoltage.Trips,
+                _ => OverVoltage.Unknown,
+            },
+            d.Under switch
+            {
+                "hiccups" => UnderVoltage.Hiccups,
+                "stops" => UnderVoltage.Stops,
+                _ => UnderVoltage.Unknown,
+            },
+            parts.DriverPath
+        );
+    }
+
+    /// <summary>The chain's spec.</summary>
+    /// <param name="steps">What the design says.</param>
+    /// <param name="fixedOhm">The resistor that is never by-passed.</param>
+    /// <param name="chainOhm">The switched ones.</param>
+    public static ChainSpec Chain(Design.Steps steps, double fixedOhm, IReadOnlyList<double> chainOhm)
+    {
+        var kind = steps.Part;
+        ResistorPart Part(double ohm) =>
+            new(ohm, kind.Tempco.Nominal, kind.Rating.Nominal, kind.FullTo.Nominal, kind.ZeroAt.Nominal);
+        return new(
+            steps.Arrangement switch
+            {
+                Design.Arrangement.ParallelBranches => Steps.Arrangement.ParallelBranches,
+                Design.Arrangement.Selector => Steps.Arrangement.Selector,
+                _ => Steps.Arrangement.SeriesChain,
+            },
+            Part(fixedOhm),
+            [.. chainOhm.Select(Part)],
+            steps.ContactTypical.Nominal,
+            steps.ContactMost.Nominal,
+            new(steps.LeadLength.Nominal, steps.LeadArea.Nominal * 1e6)
+        );
+    }
+}

@@ -1,0 +1,98 @@
+using Lampwright.Design;
+using Lampwright.Evaluation.Maps;
+using Lampwright.Findings;
+using Lampwright.Geometry;
+using Lampwright.Metal;
+
+namespace Lampwright.Evaluation.Metalwork;
+
+/// <summary>All parts of a design through the station metal, at nominal values.</summary>
+internal static class MetalShop
+{
+    /// <summary>Folds every part; parts that cannot be folded are left out with findings that say why.</summary>
+    public static (IReadOnlyList<MadePart> Parts, IReadOnlyList<Finding> Findings) Of(
+        LightDesign design,
+        HolePatterns patterns
+    )
+    {
+        var parts = new List<MadePart>();
+        var findings = new List<Finding>();
+        foreach (var part in design.Parts)
+        {
+            if (design.Sheets.FirstOrDefault(s => s.Name == part.Sheet) is not { } sheet)
+            {
+                continue;
+            }
+
+            var spec = MetalMap.Sheet(sheet);
+            if (part.Panels is { } panels)
+            {
+                Funnel(part, panels, sheet, spec, parts, findings);
+            }
+            else if (MetalMap.Part(design, part, patterns, spec) is { } told)
+            {
+                var result = SheetPart.Of(told);
+                findings.AddRange(result.Findings);
+                if (result is { Blank: not null, Folded: not null })
+                {
+                    parts.Add(
+                        new(
+                            part.Name,
+                            "part." + part.Name,
+                            sheet,
+                            part.Count,
+                            result,
+                            (s, f) => SheetPart.Of(told with { Sheet = s, Factors = f }),
+                            Frame.World
+                        )
+                    );
+                }
+            }
+        }
+
+        return (parts, findings);
+    }
+
+    private static void Funnel(
+        Part part,
+        Design.FunnelPanels panels,
+        Sheet sheet,
+        SheetSpec spec,
+        List<MadePart> parts,
+        List<Finding> findings
+    )
+    {
+        var told = new PanelsSpec(
+            part.Name,
+            spec,
+            (panels.Small.Width.Nominal, panels.Small.Height.Nominal),
+            (panels.Large.Width.Nominal, panels.Large.Height.Nominal),
+            panels.Depth.Nominal
+        );
+        var result = Lampwright.Metal.FunnelPanels.Of(told);
+        findings.AddRange(result.Findings);
+        for (var i = 0; i < result.Panels.Count; i++)
+        {
+            var (index, panel) = (i, result.Panels[i]);
+            if (panel.Part is not { Blank: not null, Folded: not null })
+            {
+                continue;
+            }
+
+            parts.Add(
+                new(
+                    panel.Id,
+                    "part." + part.Name,
+                    sheet,
+                    part.Count,
+                    panel.Part,
+                    (s, _) =>
+                        Lampwright.Metal.FunnelPanels.Of(told with { Sheet = s }).Panels is { Count: 4 } again
+                            ? again[index].Part
+                            : panel.Part,
+                    panel.Place
+                )
+            );
+        }
+    }
+}
