@@ -92,7 +92,7 @@ public sealed class ChartSvgTests
     [Fact]
     public void Without_answers_there_is_no_chart()
     {
-        var nothing = new Evaluation.LightEvaluation { Title = "", Draws = 0 };
+        var nothing = new global::Lampwright.Evaluation.LightEvaluation { Title = "", Draws = 0 };
         Assert.Null(StepCharts.Light(nothing));
         Assert.Null(StepCharts.Junction(nothing));
         Assert.Null(HeatCharts.Staircase(nothing));

@@ -192,8 +192,8 @@ internal static class SampleLight
         {
             Placements =
             [
-                new("part.tray", Geometry.Frame.World, null),
-                new("fan.main", Geometry.Frame.World, new(0.092, 0.092, 0.025)),
+                new("part.tray", global::Lampwright.Geometry.Frame.World, null),
+                new("fan.main", global::Lampwright.Geometry.Frame.World, new(0.092, 0.092, 0.025)),
             ],
             Unplaced = ["item.label"],
             Joints =

@@ -139,7 +139,20 @@ internal static class SampleParts
                 t,
                 [],
                 [],
-                [],
+                [
+                    .. holes.Select(h => new FoldedHole(
+                        h.Id,
+                        h.Hole,
+                        "",
+                        h.On,
+                        new(h.Centre.X, h.Centre.Y, 0),
+                        new(0, 0, 1),
+                        h.Outline,
+                        h.Centre,
+                        h.DiameterM,
+                        h.Purpose
+                    )),
+                ],
                 [],
                 mass,
                 default,

@@ -253,9 +253,8 @@ file static class Ends
     public static List<(double X, double Y)> TakeHigh(this List<(double X, double Y)> all) =>
         [.. all.OrderByDescending(c => c.Y).Take(2).OrderBy(c => c.X)];
 
-    public static Evaluation.Answers.PartAnswer With(this Evaluation.Answers.PartAnswer part, Metal.Blank blank) =>
-        part with
-        {
-            Blank = blank,
-        };
+    public static global::Lampwright.Evaluation.Answers.PartAnswer With(
+        this global::Lampwright.Evaluation.Answers.PartAnswer part,
+        global::Lampwright.Metal.Blank blank
+    ) => part with { Blank = blank };
 }

@@ -1,0 +1,64 @@
+using Lampwright.Evaluation.Answers;
+
+namespace Lampwright.Files.Json;
+
+/// <summary>The answer of the station steps.</summary>
+internal static class StepsJson
+{
+    public static void Write(JsonOut json, StepsAnswer steps)
+    {
+        json.Text("arrangement", steps.Arrangement);
+        json.Text("chosenBy", steps.ChosenBy);
+        json.Predicted("senseThresholdV", steps.SenseThresholdV);
+        json.Flag("thresholdIsPlausible", steps.ThresholdIsPlausible);
+        json.Predicted("leadOhm", steps.LeadOhm);
+        json.Array(
+            "parts",
+            steps.Parts,
+            p =>
+            {
+                json.Text("name", p.Name);
+                json.Plain("resistanceOhm", p.ResistanceOhm);
+                json.Plain("ratingW", p.RatingW);
+                json.Predicted("mostW", p.MostW);
+                json.Predicted("deratedW", p.DeratedW);
+                json.Predicted("hottestC", p.HottestC);
+            }
+        );
+        json.Array("combinations", steps.Combinations, c => Combination(json, c));
+        json.Array(
+            "targets",
+            steps.Targets,
+            t =>
+            {
+                json.Text("wanted", t.Wanted);
+                json.Predicted("currentA", t.CurrentA);
+                json.Text("switches", t.Switches);
+                json.Predicted("errorStops", t.ErrorStops);
+            }
+        );
+    }
+
+    private static void Combination(JsonOut json, Combination c)
+    {
+        json.Text("switches", c.Switches);
+        json.Predicted("resistanceOhm", c.ResistanceOhm);
+        json.Predicted("currentA", c.CurrentA);
+        json.Predicted("voltageV", c.VoltageV);
+        json.Predicted("emitterW", c.EmitterW);
+        json.Predicted("fluxLm", c.FluxLm);
+        json.Predicted("fluxOutLm", c.FluxOutLm);
+        json.Predicted("luxAtSubject", c.LuxAtSubject);
+        json.Predicted("stops", c.Stops);
+        json.Predicted("ev", c.Ev);
+        json.Predicted("aperture", c.Aperture);
+        json.Predicted("junctionC", c.JunctionC);
+        json.Predicted("junctionHotC", c.JunctionHotC);
+        json.Predicted("junctionFanStoppedC", c.JunctionFanStoppedC);
+        json.Predicted("driverLossW", c.DriverLossW);
+        json.Predicted("inputW", c.InputW);
+        json.Predicteds("resistorsW", c.ResistorsW);
+        json.Predicted("currentMarginA", c.CurrentMarginA);
+        json.Predicted("junctionMarginK", c.JunctionMarginK);
+    }
+}

@@ -1,0 +1,189 @@
+using System.Runtime.CompilerServices;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Lampwright.Evaluation;
+using Lampwright.Files.DesignFile;
+using Lampwright.Files.Json;
+using Lampwright.Tests.Files.Fixtures;
+
+namespace Lampwright.Tests.Files.Json;
+
+public sealed partial class EvaluationJsonTests
+{
+    private static readonly FileProblem comma = new(
+        "light.toml",
+        12,
+        9,
+        "sheet.mild.thickness",
+        "1,2 mm",
+        "1.2 mm",
+        "A decimal comma."
+    );
+
+    [Fact]
+    public void No_predicted_number_stands_without_its_band()
+    {
+        foreach (var (path, number) in Leaves(Written()).Where(l => l.Element.ValueKind == JsonValueKind.Number))
+        {
+            var isBand =
+                path.EndsWith(".value", StringComparison.Ordinal)
+                || path.EndsWith(".low", StringComparison.Ordinal)
+                || path.EndsWith(".high", StringComparison.Ordinal);
+            Assert.True(
+                isBand || EvaluationJson.PlainNumbers.ContainsKey(path),
+                $"{path} = {number} stands without a band."
+            );
+        }
+    }
+
+    [Fact]
+    public void Every_plain_number_that_is_declared_is_written()
+    {
+        var paths = Leaves(Written()).Select(l => l.Path).ToHashSet();
+        Assert.Empty(EvaluationJson.PlainNumbers.Keys.Where(k => !paths.Contains(k)));
+    }
+
+    [Fact]
+    public void Bands_hold_their_numbers()
+    {
+        foreach (var (path, band) in Bands(Written()))
+        {
+            var (value, low, high) = (
+                band.GetProperty("value").GetDouble(),
+                band.GetProperty("low").GetDouble(),
+                band.GetProperty("high").GetDouble()
+            );
+            Assert.True(low <= value && value <= high, $"{path}: {low} {value} {high}");
+            Assert.Equal(["value", "low", "high"], band.EnumerateObject().Select(p => p.Name));
+        }
+    }
+
+    [Fact]
+    public void Document_and_output_name_the_same_fields()
+    {
+        var documented = Field()
+            .Matches(File.ReadAllText(Repository("docs/evaluation-json.md")))
+            .ToDictionary(m => m.Groups[1].Value, m => m.Groups[2].Value);
+        var written = Leaves(Written())
+            .Select(l => l.Path)
+            .Concat(Bands(Written()).Select(b => b.Path))
+            .Where(p => !Part().IsMatch(p))
+            .ToHashSet();
+
+        // A list that is absent is null and stands in the document as the list.
+        written.RemoveWhere(p => written.Contains(p + "[]"));
+        Assert.Equal(written.Order(StringComparer.Ordinal), documented.Keys.Order(StringComparer.Ordinal));
+        foreach (var (path, kind) in documented)
+        {
+            Assert.True(
+                (kind == "plain") == EvaluationJson.PlainNumbers.ContainsKey(path),
+                $"{path} is documented as {kind}."
+            );
+        }
+    }
+
+    [Fact]
+    public void What_is_not_finite_is_null_and_never_a_word()
+    {
+        var light = SampleLight.Evaluation();
+        var broken = light with
+        {
+            Light = light.Light! with
+            {
+                Efficiency = new(double.NaN, 0, 1),
+                AxisCd = new(1, double.NegativeInfinity, double.PositiveInfinity),
+                ExitM = (double.NaN, double.PositiveInfinity),
+            },
+        };
+        var text = Text(broken);
+        Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Infinity", text, StringComparison.Ordinal);
+        Assert.Equal(JsonValueKind.Null, Parsed(text).GetProperty("light").GetProperty("efficiency").ValueKind);
+    }
+
+    [Fact]
+    public void Same_evaluation_same_bytes() =>
+        Assert.Equal(Text(SampleLight.Evaluation()), Text(SampleLight.Evaluation()));
+
+    [Fact]
+    public void Finding_carries_the_line_of_the_nearest_table_that_the_file_has()
+    {
+        using var stream = new MemoryStream();
+        EvaluationJson.Write(SampleLight.Evaluation(), [], stream, path => path == "driver.main" ? (40, 1) : null);
+        var findings = Parsed(Encoding.UTF8.GetString(stream.ToArray())).GetProperty("findings");
+        Assert.Equal(40, findings[0].GetProperty("line").GetInt32());
+        Assert.Equal("stop", findings[0].GetProperty("severity").GetString());
+        Assert.Equal(JsonValueKind.Null, findings[1].GetProperty("line").ValueKind);
+    }
+
+    [Fact]
+    public void Problems_are_told_even_when_nothing_could_be_evaluated()
+    {
+        using var stream = new MemoryStream();
+        EvaluationJson.Write(null, [comma], stream);
+        var json = Parsed(Encoding.UTF8.GetString(stream.ToArray()));
+        Assert.Equal(JsonValueKind.Null, json.GetProperty("steps").ValueKind);
+        var problem = json.GetProperty("problems")[0];
+        Assert.Equal((12, 9), (problem.GetProperty("line").GetInt32(), problem.GetProperty("column").GetInt32()));
+        Assert.Equal("1,2 mm", problem.GetProperty("found").GetString());
+        Assert.Equal("1.2 mm", problem.GetProperty("accepted").GetString());
+    }
+
+    [Fact]
+    public void One_station_alone_leaves_the_others_out()
+    {
+        using var stream = new MemoryStream();
+        EvaluationJson.WriteStation("metal", SampleLight.Evaluation(), [], stream);
+        var json = Parsed(Encoding.UTF8.GetString(stream.ToArray()));
+        Assert.Equal(JsonValueKind.Null, json.GetProperty("steps").ValueKind);
+        Assert.Equal("tray", json.GetProperty("metal").GetProperty("parts")[0].GetProperty("name").GetString());
+    }
+
+    private static JsonElement Written() => Parsed(Text(SampleLight.Evaluation()));
+
+    private static JsonElement Parsed(string text) => JsonDocument.Parse(text).RootElement;
+
+    private static string Text(LightEvaluation light)
+    {
+        using var stream = new MemoryStream();
+        EvaluationJson.Write(light, [comma], stream, _ => (3, 1));
+        return Encoding.UTF8.GetString(stream.ToArray());
+    }
+
+    private static IEnumerable<(string Path, JsonElement Element)> Bands(JsonElement root) =>
+        Nodes(root, "")
+            .Where(n => n.Element.ValueKind == JsonValueKind.Object && n.Element.TryGetProperty("value", out _));
+
+    private static IEnumerable<(string Path, JsonElement Element)> Leaves(JsonElement root) =>
+        Nodes(root, "").Where(n => n.Element.ValueKind is not (JsonValueKind.Object or JsonValueKind.Array));
+
+    private static IEnumerable<(string Path, JsonElement Element)> Nodes(JsonElement element, string path)
+    {
+        yield return (path, element);
+        var inner = element.ValueKind switch
+        {
+            JsonValueKind.Object => element
+                .EnumerateObject()
+                .SelectMany(p => Nodes(p.Value, path.Length == 0 ? p.Name : $"{path}.{p.Name}")),
+            JsonValueKind.Array => element.EnumerateArray().SelectMany(e => Nodes(e, path + "[]")),
+            _ => [],
+        };
+        foreach (var node in inner)
+        {
+            yield return node;
+        }
+    }
+
+    private static string Repository(string path, [CallerFilePath] string here = "")
+    {
+        // From tests/Lampwright.Tests/Files/Json.
+        return Path.Combine(Path.GetDirectoryName(here)!, "../../../..", path);
+    }
+
+    [GeneratedRegex(@"^\| `([^`]+)` \| (\w+) \|", RegexOptions.Multiline)]
+    private static partial Regex Field();
+
+    [GeneratedRegex(@"\.(value|low|high)$|\]\.(value|low|high)$")]
+    private static partial Regex Part();
+}
