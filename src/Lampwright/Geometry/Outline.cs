@@ -10,6 +10,10 @@ public readonly record struct Corner(Vec2 Point, double Bulge = 0, string EdgeId
 /// <remarks>The truth for DXF, SVG and PDF: arcs stay arcs. Polygons made from it are approximations.</remarks>
 public sealed record Outline(IReadOnlyList<Corner> Corners)
 {
+    /// <summary>Its corners.</summary>
+    public override string ToString() =>
+        "Outline " + string.Join(" ", Corners.Select(c => $"{c.Point}~{c.Bulge}{c.EdgeId}"));
+
     /// <summary>A circle as two half arcs, counter-clockwise.</summary>
     public static Outline Circle(Vec2 centre, double radius) =>
         new([new(centre + new Vec2(radius, 0), 1), new(centre - new Vec2(radius, 0), 1)]);

@@ -35,9 +35,17 @@ internal sealed class BlankWalk(double notchWidth)
 
         if (panel.IsFlange)
         {
-            // The root's tangent closes the flat.
-            var end = panel.Edges[3].Consumed ? panel.Edges[2].End : panel.Edges[3].End;
-            _outline.Add(panel.InBlank.Out(end), 0, "");
+            // The root's tangent closes the flat; at a notch beside a tab the blank's outline runs outside that corner.
+            var tab = panel.Edges[3].Flanges.LastOrDefault()?.Start;
+            var end =
+                tab is { Kind: SideKind.Shared } ? tab.ParentPoint
+                : panel.Edges[3].Consumed ? panel.Edges[2].End
+                : panel.Edges[3].End;
+            if (tab is not { Kind: SideKind.Shared, OutlineFrom: 1 })
+            {
+                _outline.Add(panel.InBlank.Out(end), 0, "");
+            }
+
             flat.Add(end, 0, "root");
         }
 
@@ -90,6 +98,12 @@ internal sealed class BlankWalk(double notchWidth)
                 }
 
                 Both(panel, child.EndPoint(new(0, -depth)), flat);
+                break;
+            case SideKind.Shared when side.OutlineFrom == 0:
+                Both(panel, side.ParentPoint, flat);
+                break;
+            case SideKind.Shared when child.End.ReliefHole is false:
+                flat.Add(side.ParentPoint, 0, "");
                 break;
             default:
                 break;

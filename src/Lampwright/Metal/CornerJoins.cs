@@ -158,21 +158,33 @@ internal sealed class CornerJoins(PartSpec spec)
     {
         var (root, tab) = a.IsRoot ? (a, b) : (b, a);
         var zone = root.Side.Zone;
+        // Only the zone's last point, on the flange's tangent, belongs to this corner; the others are the parent's.
+        zone.RemoveAt(zone.Count - 1);
+        var last = zone.Count == 0 ? default : zone[^1];
         var half = root.Allowance / 2;
-        var widest = Math.Max(zone[^1].X, root.U(centres));
-        zone.RemoveAll(z => z.Y > half - 1e-12);
-        zone.Add(new(widest, half));
-        root.Side.OutlineTo = zone.Count;
-        zone.Add(new(Math.Max(widest, root.U(tangents)), root.Allowance));
-        root.Side.FlatU = zone[^1].X;
-
+        var (rootP, rootQ) = (root.U(centres), root.U(tangents));
         var (uQ, uP) = (Math.Max(0, tab.U(tangents)), Math.Max(0, tab.U(centres)));
+        var notched = last.Y <= half + 1e-9 && tab.U(centres) >= 0;
+        if (notched)
+        {
+            zone.Add(new(Math.Max(last.X, rootP), half));
+            root.Side.OutlineTo = zone.Count;
+            zone.Add(new(rootP, half));
+            zone.Add(new(rootQ, root.Allowance));
+        }
+        else
+        {
+            zone.Add(new(Math.Max(last.X, rootQ), root.Allowance));
+        }
+
+        root.Side.FlatU = zone[^1].X;
         tab.Side.Kind = SideKind.Shared;
-        tab.Side.OutlineFrom = 1;
+        tab.Side.OutlineFrom = notched ? 1 : 0;
+        tab.Side.ParentPoint = tangents;
         tab.Side.Zone.Add(new(uQ, 0));
         tab.Side.Zone.Add(new(uP, tab.Allowance / 2));
         tab.Side.Zone.Add(new(uP, tab.Allowance));
-        tab.Side.FlatU = tab.Offset > 0 ? 0 : uP;
+        tab.Side.FlatU = tab.IsExplicit ? 0 : uP;
     }
 
     /// <summary>A side that ends short of its edge gets a notch, or the rest of the edge is cut away.</summary>

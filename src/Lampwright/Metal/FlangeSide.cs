@@ -38,6 +38,9 @@ internal sealed class FlangeSide
     /// <summary>Side of a mitre, u at y = 0 and its growth per y, set by the corner below.</summary>
     public (double At, double Slope)? Mitre { get; set; }
 
+    /// <summary>A round hole instead of the corner of the notch.</summary>
+    public bool ReliefHole { get; set; }
+
     /// <summary>Bulge of the arc that leads into the outline here, for relief holes; 0 for a straight notch.</summary>
     public double ReliefBulge { get; set; }
 

@@ -26,6 +26,16 @@ internal static class PanelTree
                 spec.Sheet.ThicknessM,
                 spec.Factors.Allowance
             );
+            if (!(bends[flange.Id].AllowanceM > 0))
+            {
+                findings.Add(
+                    MetalRules.FlangeWithoutFlat.At(
+                        $"part.{spec.Name}.flange.{flange.Id}",
+                        $"The bend of {flange.Id} would take {Mm.Of(bends[flange.Id].AllowanceM)} of sheet; the strip or the radius is wrong."
+                    )
+                );
+                return null;
+            }
         }
 
         var face = new Panel { Id = "face", Nominal = OutsideFace(spec, order, bends) };

@@ -93,7 +93,7 @@ internal sealed class SharedCorner(PartSpec spec, Panel panel, Vec2 corner, Bent
         a.Side.ReliefBulge = -Math.Tan(turn / 4);
         var corner = Math.PI - Math.Acos(Math.Clamp(a.Along.Dot(-b.Along), -1, 1));
         a.Side.FlatBulge = -Math.Tan(corner / 4);
-        a.Side.ParentPoint = b.Side.ParentPoint = tangents;
+        a.Side.ReliefHole = b.Side.ReliefHole = true;
     }
 
     private double Chord(Bent bent, double u)

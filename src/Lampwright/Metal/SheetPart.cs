@@ -61,6 +61,9 @@ public static class SheetPart
         var holes = HolePlaces.Of(spec, panels, findings);
         var (blank, shift) = BlankOf(spec, panels, outer, holes);
         var folded = FoldOf(spec, panels, walk, holes, blank);
+        BendChecks.Check(spec, panels, blank, findings);
+        HoleChecks.Check(spec, holes, findings);
+        FoldChecks.Check(spec, panels, holes, blank, folded, findings);
         if (spec.Mirrored)
         {
             (blank, folded) = (PartMirror.Of(blank), PartMirror.Of(folded));

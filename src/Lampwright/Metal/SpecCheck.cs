@@ -40,6 +40,33 @@ internal static class SpecCheck
             "The density",
             sheet.DensityKgPerM3 / 1e3
         );
+        if (sheet.Rule.Method == BendMethod.KFactor && sheet.Rule.K is not (>= 0 and <= 1))
+        {
+            findings.Add(
+                MetalRules.AbsurdSize.At(
+                    $"sheet.{sheet.Name}.bend",
+                    "K is the place of the neutral fibre as a share of the thickness: 0 to 1, usually 0.3 to 0.5."
+                )
+            );
+        }
+
+        var strips = sheet.Rule.Strips ?? [];
+        if (
+            sheet.Rule.Method == BendMethod.Strips
+            && (
+                strips.Count == 0
+                || strips.Any(s => s.AngleRad is not (> 0.1 and < 3.15) || Math.Abs(s.DeductionM) is not < 0.5)
+            )
+        )
+        {
+            findings.Add(
+                MetalRules.AbsurdSize.At(
+                    $"sheet.{sheet.Name}.bend",
+                    "Bends by own strips need at least one strip with its angle (6° to 180°) and its deduction."
+                )
+            );
+        }
+
         var corners = spec.Face.Outline.Corners;
         var (least, furthest) = corners.Count > 1 ? spec.Face.Outline.Box : (default, default);
         var size = Math.Max(furthest.X - least.X, furthest.Y - least.Y);

@@ -1,0 +1,58 @@
+using Lampwright.Tables;
+
+namespace Lampwright.Metal;
+
+/// <summary>How far a bend opens again when it is let go.</summary>
+/// <remarks>
+/// <b>Validity</b>: air bends, r/s from 1 to 100 (18-8 to 40); between the heads logarithmic in r/s, held at the ends.
+/// <b>Source</b>: Tabellenbuch Metall, kR; elastic-perfectly plastic: Gardiner, in Kalpakjian and Schmid (memory).
+/// <b>Accuracy</b>: with a nominal yield the elastic form under-predicts; prefer kR or the own strip.
+/// <b>Checked by</b>: printed (M.P1), derived (M.P2).
+/// </remarks>
+public static class Springback
+{
+    private static readonly CsvTable Table = CsvTable.Load("Tables/springback.csv");
+
+    /// <summary>Metals with a row in the table: <c>DC04 DC01 18_8 Al99 AlSiMgMn</c>.</summary>
+    public static IReadOnlyList<string> Metals { get; } =
+    [.. Table.Columns.Where(c => c.StartsWith("kr_", StringComparison.Ordinal)).Select(c => c[3..])];
+
+    /// <summary>kR: angle after over angle before letting go; null beyond the source's row.</summary>
+    /// <param name="metal">One of <see cref="Metals"/>.</param>
+    /// <param name="ratio">Wanted inside radius over thickness, above 0.</param>
+    public static double? Factor(string metal, double ratio)
+    {
+        Guard.Positive(ratio);
+        var column = "kr_" + metal;
+        double? last = null;
+        var lastRatio = 0.0;
+        for (var i = 0; i < Table.Count; i++)
+        {
+            var (head, value) = (Table.Number(i, "r_over_s"), Table.NumberOrNull(i, column));
+            if (ratio <= head + 1e-12)
+            {
+                return value is null || last is not { } low
+                    ? value
+                    : low + ((value - low) * Math.Log(ratio / lastRatio) / Math.Log(head / lastRatio));
+            }
+
+            (last, lastRatio) = (value, head);
+        }
+
+        return last;
+    }
+
+    /// <summary>Angle to bend to so that the wanted angle is left: wanted / kR.</summary>
+    public static double BendTo(double wantedRad, double factor) => wantedRad / Guard.InRange(factor, 0.01, 1);
+
+    /// <summary>Radius to bend round: kR (r2 + s/2) - s/2.</summary>
+    public static double ToolRadius(double wantedRadius, double thickness, double factor) =>
+        (factor * (wantedRadius + (thickness / 2))) - (thickness / 2);
+
+    /// <summary>Ri/Rf of an elastic-perfectly plastic sheet: 4x³ - 3x + 1, x = Ri Y / (E T), for x below 0.5.</summary>
+    public static double ElasticRatio(double radius, double thickness, double yield, double modulus)
+    {
+        var x = Guard.InRange(radius * yield / (modulus * thickness), 0, 0.5);
+        return (4 * x * x * x) - (3 * x) + 1;
+    }
+}
