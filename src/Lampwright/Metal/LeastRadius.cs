@@ -46,8 +46,8 @@ public static class LeastRadius
 
     private static (double, double, double, double)[] Load()
     {
-        var table = CsvTable.Load("Tables/least-radius.csv");
-        var rows = new (double, double, double, double)[table.Count];
+        var table = TableResource.Read("least-radius.csv");
+        var rows = new (double, double, double, double)[table.RowCount];
         for (var i = 0; i < rows.Length; i++)
         {
             rows[i] = (

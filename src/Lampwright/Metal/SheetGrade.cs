@@ -28,10 +28,12 @@ public sealed record SheetGrade(
             string.Equals(g.Name, name.Replace(" ", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase)
         );
 
+    private static double Or(double cell, double other) => double.IsNaN(cell) ? other : cell;
+
     private static SheetGrade[] Load()
     {
-        var table = CsvTable.Load("Tables/sheet-grades.csv");
-        var grades = new SheetGrade[table.Count];
+        var table = TableResource.Read("sheet-grades.csv");
+        var grades = new SheetGrade[table.RowCount];
         for (var i = 0; i < grades.Length; i++)
         {
             var least = table.Number(i, "rm_least_MPa");
@@ -39,9 +41,9 @@ public sealed record SheetGrade(
                 table.Text(i, "grade"),
                 table.Number(i, "density_g_cm3") * 1000,
                 table.Number(i, "modulus_GPa") * 1e9,
-                (table.NumberOrNull(i, "yield_least_MPa") ?? table.Number(i, "yield_most_MPa")) * 1e6,
+                Or(table.Number(i, "yield_least_MPa"), table.Number(i, "yield_most_MPa")) * 1e6,
                 least * 1e6,
-                (table.NumberOrNull(i, "rm_most_MPa") ?? least) * 1e6
+                Or(table.Number(i, "rm_most_MPa"), least) * 1e6
             );
         }
 

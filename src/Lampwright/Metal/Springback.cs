@@ -11,7 +11,7 @@ namespace Lampwright.Metal;
 /// </remarks>
 public static class Springback
 {
-    private static readonly CsvTable Table = CsvTable.Load("Tables/springback.csv");
+    private static readonly TableResource Table = TableResource.Read("springback.csv");
 
     /// <summary>Metals with a row in the table: <c>DC04 DC01 18_8 Al99 AlSiMgMn</c>.</summary>
     public static IReadOnlyList<string> Metals { get; } =
@@ -26,9 +26,9 @@ public static class Springback
         var column = "kr_" + metal;
         double? last = null;
         var lastRatio = 0.0;
-        for (var i = 0; i < Table.Count; i++)
+        for (var i = 0; i < Table.RowCount; i++)
         {
-            var (head, value) = (Table.Number(i, "r_over_s"), Table.NumberOrNull(i, column));
+            var (head, value) = (Table.Number(i, "r_over_s"), OrNull(Table.Number(i, column)));
             if (ratio <= head + 1e-12)
             {
                 return value is null || last is not { } low
@@ -41,6 +41,8 @@ public static class Springback
 
         return last;
     }
+
+    private static double? OrNull(double cell) => double.IsNaN(cell) ? null : cell;
 
     /// <summary>Angle to bend to so that the wanted angle is left: wanted / kR.</summary>
     public static double BendTo(double wantedRad, double factor) => wantedRad / Guard.InRange(factor, 0.01, 1);

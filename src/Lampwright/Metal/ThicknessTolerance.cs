@@ -8,14 +8,14 @@ namespace Lampwright.Metal;
 /// </remarks>
 public static class ThicknessTolerance
 {
-    private static readonly CsvTable Table = CsvTable.Load("Tables/sheet-thickness.csv");
+    private static readonly TableResource Table = TableResource.Read("sheet-thickness.csv");
 
     /// <summary>Half-width of the tolerance for narrow sheet, metres; null outside the table.</summary>
     /// <param name="metal"><c>steel</c>, <c>stainless</c> or <c>aluminium</c>.</param>
     /// <param name="thicknessM">Nominal thickness, metres.</param>
     public static double? HalfWidthM(string metal, double thicknessM)
     {
-        for (var i = 0; i < Table.Count; i++)
+        for (var i = 0; i < Table.RowCount; i++)
         {
             if (
                 string.Equals(Table.Text(i, "metal"), metal, StringComparison.Ordinal)
