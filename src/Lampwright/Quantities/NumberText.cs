@@ -66,6 +66,32 @@ internal static class NumberText
         return true;
     }
 
+    /// <summary>Reads plain decimals only; for expressions, where signs and strokes calculate.</summary>
+    internal static bool TryDecimal(
+        ReadOnlySpan<char> text,
+        int origin,
+        out double number,
+        out int length,
+        out QuantityError? error
+    )
+    {
+        error = null;
+        length = 0;
+        if (!Decimal(text, ref length, out number, out _))
+        {
+            error = NotANumber(text, origin, 0);
+            return false;
+        }
+
+        if (number <= Largest)
+        {
+            return true;
+        }
+
+        error = QuantityError.At(origin, text[..length], "a number below 1e30", "is out of all measure");
+        return false;
+    }
+
     /// <summary>True for one of the fractions that have a character of their own.</summary>
     internal static double? Vulgar(char c) =>
         c switch

@@ -195,7 +195,8 @@ public static class QuantityText
         return true;
     }
 
-    internal static QuantityError WrongDimension(ReadOnlySpan<char> text, Dimension found, Dimension wanted)
+    /// <summary>The error for a value of another dimension than the wanted one.</summary>
+    public static QuantityError WrongDimension(ReadOnlySpan<char> text, Dimension found, Dimension wanted)
     {
         var trimmed = text.Trim();
         if (found.IsAbsoluteTemperature && wanted == Dimension.TemperatureDifference)

@@ -1,0 +1,63 @@
+using Lampwright.Design;
+
+namespace Lampwright.Files.DesignFile.Binding;
+
+/// <summary>Hole patterns of bought things and holes of parts.</summary>
+internal static class BindHoles
+{
+    public static IReadOnlyList<HolePattern> Patterns(TableReader thing) =>
+        [
+            .. thing
+                .Named("holes")
+                .Select(r =>
+                {
+                    var shape = r.Shape("shape");
+                    var (layout, fieldShape) = r.Layout();
+                    var on = r.Choice("on");
+                    return new HolePattern(
+                        r.Name,
+                        shape ?? fieldShape,
+                        r.Text("for"),
+                        layout,
+                        r.Spot("at"),
+                        on.Length == 0 ? "back" : on
+                    );
+                }),
+        ];
+
+    public static IReadOnlyList<Hole> Holes(TableReader part) =>
+        [
+            .. part.Named("hole")
+                .Select(r =>
+                {
+                    var on = r.Reference("on", part.Name);
+                    var shape = r.Shape("shape");
+                    var receives = r.Reference("for");
+                    var (layout, fieldShape) = r.Layout();
+                    if (
+                        shape is null
+                        && fieldShape is null
+                        && receives.Length == 0
+                        && !r.Has("shape")
+                        && !r.Has("field")
+                    )
+                    {
+                        r.Context.Wrong(
+                            r.Written!,
+                            r.Path,
+                            "has neither shape nor for",
+                            "shape = \"round 4.3 mm\" or for = \"fan.main.mount\""
+                        );
+                    }
+
+                    return new Hole(r.Name, on)
+                    {
+                        At = r.Spot("at"),
+                        Shape = shape ?? fieldShape,
+                        For = receives,
+                        Layout = layout,
+                        Turn = r.Optional("turn"),
+                    };
+                }),
+        ];
+}

@@ -1,0 +1,145 @@
+using Lampwright.Design;
+using Lampwright.Files.DesignFile.Document;
+
+namespace Lampwright.Files.DesignFile.Binding;
+
+/// <summary>Sheets, brake and folded parts.</summary>
+internal static class BindMetal
+{
+    public static Sheet Sheet(TableReader r) =>
+        new(r.Name)
+        {
+            Material = r.Text("material"),
+            Thickness = r.Optional("thickness"),
+            Size = r.Size("size"),
+            Radius = r.Optional("radius"),
+            Bend = Bend(r),
+            Emissivity = r.WithDefault("emissivity"),
+        };
+
+    public static Brake Brake(TableReader r) =>
+        new()
+        {
+            Length = r.WithDefault("length"),
+            LeastFlange = r.WithDefault("least_flange"),
+            Closing = r.WithDefault("closing"),
+        };
+
+    public static Part Part(TableReader r)
+    {
+        var (face, faceInside) = Face(r);
+        var sheet = r.Reference("sheet");
+        var mirror = r.Reference("mirror");
+        if (sheet.Length == 0 && mirror.Length == 0)
+        {
+            r.Context.Wrong(r.Written!, r.Path, "has no sheet", "sheet = \"NAME\" of a table [sheet.NAME]");
+        }
+
+        return new Part(r.Name)
+        {
+            Sheet = sheet,
+            Count = r.Count("count", 1),
+            Face = face,
+            FaceIsInside = faceInside,
+            Flanges = [.. r.Named("flange").Select(f => Flange(f, r.Name)).OfType<Flange>()],
+            Holes = BindHoles.Holes(r),
+            Seams =
+            [
+                .. r.Named("seam")
+                    .Select(s => new Seam(
+                        s.Name,
+                        s.References("between", 2, r.Name),
+                        s.Text("kind"),
+                        s.Optional("gap")
+                    )),
+            ],
+            Panels = Panels(r.Table("panels")),
+            Mirror = mirror.Length == 0 ? null : mirror,
+            Note = r.Text("note"),
+        };
+    }
+
+    private static Flange? Flange(TableReader r, string part)
+    {
+        var on = r.Reference("on", part);
+        var height = r.Table("height");
+        var (inside, outside) = (height.Optional("inside"), height.Optional("outside"));
+        OneOfTwo(height, "inside", "outside");
+        var angle = r.WithDefault("angle");
+        var (start, end, radius) = (r.Optional("start"), r.Optional("end"), r.Optional("radius"));
+        return (outside ?? inside) is { } found
+            ? new Flange(r.Name, on, found, outside is null, angle, start, end, radius)
+            : null;
+    }
+
+    private static (Size? Face, bool IsInside) Face(TableReader r)
+    {
+        var face = r.Table("face");
+        var (inside, outside) = (face.Size("inside"), face.Size("outside"));
+        OneOfTwo(face, "inside", "outside");
+        return (outside ?? inside, outside is null && inside is not null);
+    }
+
+    private static void OneOfTwo(TableReader r, string one, string other)
+    {
+        if (r.IsThere && r.Has(one) == r.Has(other))
+        {
+            r.Context.Wrong(
+                r.Written!,
+                r.Path,
+                r.Has(one) ? $"says both {one} and {other}" : $"says neither {one} nor {other}",
+                $"one of them, as in {{ {other} = ... }}"
+            );
+        }
+    }
+
+    private static FunnelPanels? Panels(TableReader r)
+    {
+        var (small, large, depth) = (r.Size("small"), r.Size("large"), r.Optional("depth"));
+        var separate = r.Choice("blanks") != "joined";
+        return small is null || large is null || depth is null ? null : new FunnelPanels(small, large, depth, separate);
+    }
+
+    private static BendMethod Bend(TableReader r)
+    {
+        var strips = r.Tables("strips").Select(Strip).OfType<TestStrip>().ToList();
+        if (r.Node("bend") is not DocScalar scalar)
+        {
+            var k = r.Table("bend").Optional("k");
+            return k is null ? new BendMethod("DIN 6935", null, strips) : new BendMethod("k", k, strips);
+        }
+
+        _ = r.Table("bend", scalar).Optional("k");
+        switch (scalar.Text)
+        {
+            case "DIN 6935" or "handbook":
+                return new BendMethod(scalar.Text, null, strips);
+            case "strips":
+                if (strips.Count == 0)
+                {
+                    r.Context.Wrong(
+                        scalar,
+                        r.Path + ".bend",
+                        "has no strips to go by",
+                        "strips = [{ length = ..., legs = [...] }] beside it"
+                    );
+                }
+
+                return new BendMethod("strips", null, strips);
+            default:
+                r.Context.Wrong(
+                    scalar,
+                    r.Path + ".bend",
+                    "is no method",
+                    "\"DIN 6935\", \"handbook\", \"strips\" or { k = 0.42 }"
+                );
+                return new BendMethod("DIN 6935", null, strips);
+        }
+    }
+
+    private static TestStrip? Strip(TableReader r)
+    {
+        var (length, legs, angle) = (r.Optional("length"), r.Two("legs"), r.WithDefault("angle"));
+        return length is null || legs is not { } both ? null : new TestStrip(length, both.First, both.Second, angle);
+    }
+}

@@ -1,0 +1,107 @@
+using Lampwright.Design;
+using Lampwright.Files.DesignFile.Document;
+using Lampwright.Quantities;
+
+namespace Lampwright.Files.DesignFile.Binding;
+
+/// <summary>Makes the design out of the merged tree; everything that can be bound is bound.</summary>
+internal static class DesignBinder
+{
+    public static LightDesign Bind(LoadContext context)
+    {
+        var top = new TableReader(context, context.Root, "", "");
+        _ = top.Count("format", 1);
+        _ = top.Text("shop");
+        BindGiven(top.Table("given"));
+        var show = top.Table("show");
+        var design = new LightDesign
+        {
+            Title = top.Text("title"),
+            Show = new Show(show.Choice("length"), show.Choice("temperature"), show.Choice("paper")),
+            Place = Place(top.Table("place")),
+            Emitters = [.. top.Named("emitter").Select(BindElectric.Emitter)],
+            Drivers = [.. top.Named("driver").Select(BindElectric.Driver)],
+            Steps = BindElectric.Steps(top.Table("steps")),
+            Interfaces = [.. top.Named("interface").Select(BindCooling.Interface).OfType<ThermalInterface>()],
+            Sinks = [.. top.Named("sink").Select(BindCooling.Sink)],
+            Fans = [.. top.Named("fan").Select(BindCooling.Fan)],
+            Reflectors = [.. top.Named("reflector").Select(BindOptics.Reflector)],
+            Diffusers = [.. top.Named("diffuser").Select(BindOptics.Diffuser)],
+            Subject = BindOptics.Subject(top.Table("subject")),
+            Sheets = [.. top.Named("sheet").Select(BindMetal.Sheet)],
+            Brake = BindMetal.Brake(top.Table("brake")),
+            Parts = [.. top.Named("part").Select(BindMetal.Part)],
+            Items = [.. top.Named("item").Select(BindFitUp.Item)],
+            Joints = [.. top.Named("joint").Select(BindFitUp.Joint)],
+            Assembly = BindFitUp.Assembly(top.Table("assembly")),
+            Tilts = [.. top.Named("tilt").Select(BindFitUp.Tilt)],
+            Arms = [.. top.Named("arm").Select(BindFitUp.Arm).OfType<Arm>()],
+            Stands = [.. top.Named("stand").Select(BindFitUp.Stand).OfType<Stand>()],
+            Rules = Rules(top.Table("rules"), context),
+            Readings = Readings(top.Table("readings")),
+        };
+        _ = top.Table("drawer").Quantities("resistors");
+        UnknownKeys.Tell(context);
+        return design;
+    }
+
+    private static Place Place(TableReader r) =>
+        new()
+        {
+            Ambient = r.WithDefault("ambient"),
+            AmbientMax = r.WithDefault("ambient_max"),
+            Altitude = r.WithDefault("altitude"),
+            Supply = Supply(r.Table("supply")),
+        };
+
+    private static Supply? Supply(TableReader r)
+    {
+        var (kind, voltage, frequency) = (r.Choice("kind"), r.Optional("voltage"), r.Optional("frequency"));
+        return kind.Length == 0 || voltage is null
+            ? null
+            : new Supply(kind == "dc" ? SupplyKind.Dc : SupplyKind.Ac, voltage, kind == "dc" ? null : frequency);
+    }
+
+    private static void BindGiven(TableReader given)
+    {
+        foreach (var name in given.Names)
+        {
+            _ = given.Any(name, "given.*");
+        }
+    }
+
+    private static List<RuleOverride> Rules(TableReader rules, LoadContext context)
+    {
+        var overrides = new List<RuleOverride>();
+        foreach (var name in rules.Names)
+        {
+            var rule = rules.Inner(name, "rules.*");
+            var (value, because) = (rule.Optional("value"), rule.Text("because"));
+            if (value is null || because.Length == 0)
+            {
+                continue;
+            }
+
+            overrides.Add(new RuleOverride(name, value, because));
+            context.Notes.Add(
+                FileRules.Overridden.At(
+                    rule.Path,
+                    $"{name} is overridden by {QuantityError.Shown(((DocScalar)rule.Node("value")!).Text)}: {QuantityError.Shown(because)}"
+                )
+            );
+        }
+
+        return overrides;
+    }
+
+    private static ReadingsSource? Readings(TableReader r)
+    {
+        if (!r.IsThere)
+        {
+            return null;
+        }
+
+        var meter = r.Table("meter");
+        return new ReadingsSource(r.Text("file"), meter.Text("kind"), meter.WithDefault("factor"));
+    }
+}

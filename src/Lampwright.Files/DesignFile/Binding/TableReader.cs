@@ -1,0 +1,458 @@
+using System.Globalization;
+using Lampwright.Files.DesignFile.Document;
+using Lampwright.Files.DesignFile.Schema;
+using Lampwright.Quantities;
+
+namespace Lampwright.Files.DesignFile.Binding;
+
+/// <summary>Reads the keys of one table by the schema and tells every problem it meets; a wrong value never stops the next.</summary>
+/// <param name="context">What the reading shares.</param>
+/// <param name="table">The table; null where it is not written.</param>
+/// <param name="path">Its path.</param>
+/// <param name="pattern">Its pattern in the schema.</param>
+/// <param name="silent">True where an absent table means that there is no such thing, so that no default is noted.</param>
+internal sealed partial class TableReader(
+    LoadContext context,
+    DocTable? table,
+    string path,
+    string pattern,
+    bool silent = false
+)
+{
+    public LoadContext Context => context;
+
+    public string Path => path;
+
+    public string Name { get; init; } = "";
+
+    public bool IsThere => table is not null;
+
+    /// <summary>The table itself, or null.</summary>
+    public DocTable? Written => table;
+
+    /// <summary>Names of all that is written in it.</summary>
+    public IEnumerable<string> Names => table?.Entries.Select(e => e.Name) ?? [];
+
+    /// <summary>True where the key is written, well or not.</summary>
+    public bool Has(string key) => table?.Find(key) is not null;
+
+    /// <summary>A table under a key.</summary>
+    public TableReader Table(string key)
+    {
+        var rule = Rule(key);
+        var node = table?.Find(key)?.Value;
+        if (node is not null and not DocTable)
+        {
+            context.Wrong(node, Join(key), "is not a table", Example(rule));
+        }
+
+        if (node is null)
+        {
+            MissingIfRequired(rule, key);
+        }
+
+        // Only a table that stands for something by itself (place, brake) brings defaults where it is not written.
+        var absent = node is null && (silent || rule.Absent.Length > 0);
+        return new TableReader(context, node as DocTable, Join(key), rule.Pattern, absent);
+    }
+
+    /// <summary>What stands at a key, or null.</summary>
+    public DocNode? Node(string key) => table?.Find(key)?.Value;
+
+    /// <summary>The reader of a key that is given by something else than a table.</summary>
+    public TableReader Table(string key, DocNode instead)
+    {
+        _ = instead;
+        return new TableReader(context, null, Join(key), Rule(key).Pattern, true);
+    }
+
+    /// <summary>A table, or a bare value that stands for one of its keys.</summary>
+    public TableReader TableOrValue(string key, string valueKey)
+    {
+        var rule = Rule(key);
+        if (table?.Find(key) is not { Value: DocScalar scalar } entry)
+        {
+            return Table(key);
+        }
+
+        var wrapped = new DocTable(scalar.Source, scalar.Start, scalar.Length);
+        wrapped.Add(entry with { Name = valueKey });
+        return new TableReader(context, wrapped, Join(key), rule.Pattern);
+    }
+
+    /// <summary>Tables that the maker named, in the order of the file.</summary>
+    public IEnumerable<TableReader> Named(string key)
+    {
+        var rule = Rule(key);
+        var node = table?.Find(key)?.Value;
+        if (node is null)
+        {
+            yield break;
+        }
+
+        if (node is not DocTable tables)
+        {
+            context.Wrong(node, Join(key), "is not a table", $"[{Join(key)}.NAME]");
+            yield break;
+        }
+
+        foreach (var entry in tables.Entries)
+        {
+            var inner = DocPath.Join(Join(key), entry.Name);
+            if (entry.Value is DocTable named)
+            {
+                yield return new TableReader(context, named, inner, rule.Pattern + ".*") { Name = entry.Name };
+            }
+            else
+            {
+                context.Problem(
+                    entry.Value,
+                    entry.KeyStart,
+                    inner,
+                    QuantityError.Shown(entry.Value.Raw),
+                    $"a table [{Join(key)}.NAME]",
+                    $"{inner}: is not a table. Accepted: a table with a name of your choice, [{Join(key)}.NAME]."
+                );
+            }
+        }
+    }
+
+    /// <summary>A table whose name is the maker's, below a pattern that ends in a star.</summary>
+    public TableReader Inner(string name, string innerPattern)
+    {
+        context.Asked.Add(innerPattern);
+        var node = table?.Find(name)?.Value;
+        if (node is not null and not DocTable)
+        {
+            context.Wrong(node, Join(name), "is no rule", "{ value = \"...\", because = \"...\" }");
+        }
+
+        return new TableReader(context, node as DocTable, Join(name), innerPattern) { Name = name };
+    }
+
+    /// <summary>A value of any dimension whose name is the maker's.</summary>
+    public Value? Any(string name, string anyPattern)
+    {
+        context.Asked.Add(anyPattern);
+        return table?.Find(name) is { } entry
+            ? Read(DesignSchema.OfPattern(anyPattern)!, entry.Value, Join(name))
+            : null;
+    }
+
+    /// <summary>A list of tables.</summary>
+    public IReadOnlyList<TableReader> Tables(string key)
+    {
+        var rule = Rule(key);
+        var readers = new List<TableReader>();
+        foreach (var (item, itemPath) in Items(key, rule, "a list of tables, as in [{ ... }, { ... }]"))
+        {
+            if (item is DocTable inner)
+            {
+                readers.Add(new TableReader(context, inner, itemPath, rule.Pattern + "[]"));
+            }
+            else
+            {
+                context.Wrong(item, itemPath, "is not a table", "{ key = \"value\", ... }");
+            }
+        }
+
+        return readers;
+    }
+
+    /// <summary>A value, its default where there is one, or null.</summary>
+    public Value? Optional(string key)
+    {
+        var rule = Rule(key);
+        var entry = table?.Find(key);
+        if (entry is null)
+        {
+            MissingIfRequired(rule, key);
+            return Default(rule, key);
+        }
+
+        return Read(rule, entry.Value, Join(key)) ?? DefaultOf(rule, key);
+    }
+
+    /// <summary>A value of a key that has a default or is required; of a required one that is missing or wrong, NaN never leaves: null says so.</summary>
+    public Value WithDefault(string key) =>
+        Optional(key)
+        ?? throw new InvalidOperationException($"The schema has no default for {pattern}.{key}; ask with Optional.");
+
+    /// <summary>A whole number, its default, or <paramref name="otherwise"/>.</summary>
+    public int Count(string key, int otherwise)
+    {
+        var value = Optional(key);
+        if (value is null)
+        {
+            return otherwise;
+        }
+
+        if (value.Nominal != Math.Round(value.Nominal) || value.HalfWidth != 0)
+        {
+            context.Wrong(table!.Find(key)!.Value, Join(key), "is no whole number", "a whole number such as 4");
+            return otherwise;
+        }
+
+        return (int)value.Nominal;
+    }
+
+    /// <summary>A text, its default, or empty.</summary>
+    public string Text(string key)
+    {
+        var rule = Rule(key);
+        var entry = table?.Find(key);
+        if (entry is null)
+        {
+            MissingIfRequired(rule, key);
+            return DefaultText(rule, key);
+        }
+
+        if (entry.Value is DocScalar { Kind: ScalarKind.Text } scalar)
+        {
+            return scalar.Text;
+        }
+
+        context.Wrong(entry.Value, Join(key), "is not a text", "a text in quotes");
+        return rule.Default;
+    }
+
+    /// <summary>One of the accepted words, its default, or empty.</summary>
+    public string Choice(string key)
+    {
+        var rule = Rule(key);
+        var text = Text(key);
+        if (text.Length == 0 || rule.Choices.Contains(text, StringComparer.Ordinal))
+        {
+            if (text.Length == 0 && table?.Find(key)?.Value is DocScalar { Kind: ScalarKind.Text } empty)
+            {
+                context.Wrong(empty, Join(key), "is empty", Words(rule));
+            }
+
+            return text;
+        }
+
+        var near = Nearest.Of(text, rule.Choices);
+        var node = table!.Find(key)!.Value;
+        var hint = near is null ? "" : $" Did you mean {near}?";
+        context.Problem(
+            node,
+            node.Start,
+            Join(key),
+            QuantityError.Shown(text),
+            Words(rule),
+            $"{Join(key)}: '{QuantityError.Shown(text)}' is none of the accepted words.{hint} Accepted: {Words(rule)}."
+        );
+        return rule.Default;
+    }
+
+    /// <summary>true or false.</summary>
+    public bool Flag(string key)
+    {
+        _ = Rule(key);
+        switch (table?.Find(key)?.Value)
+        {
+            case null:
+                return false;
+            case DocScalar { Kind: ScalarKind.Flag } scalar:
+                return scalar.Text == "true";
+            case { } node:
+                context.Wrong(node, Join(key), "is neither true nor false", "true or false, without quotes");
+                return false;
+        }
+    }
+
+    /// <summary>A list of texts.</summary>
+    public IReadOnlyList<string> Texts(string key)
+    {
+        var rule = Rule(key);
+        var texts = new List<string>();
+        foreach (var (item, itemPath) in Items(key, rule, "a list of texts, as in [\"R33\", \"R33\"]"))
+        {
+            if (item is DocScalar { Kind: ScalarKind.Text } scalar)
+            {
+                texts.Add(scalar.Text);
+            }
+            else
+            {
+                context.Wrong(item, itemPath, "is not a text", "a text in quotes");
+            }
+        }
+
+        return texts;
+    }
+
+    /// <summary>The value of one node by a rule; null after its problem was told.</summary>
+    private Value? Read(SchemaKey rule, DocNode node, string at)
+    {
+        if (node is not DocScalar scalar || scalar.Kind is ScalarKind.Flag or ScalarKind.Date)
+        {
+            context.Wrong(node, at, "is not a value", DimensionNames.Wanted(rule.Dimension));
+            return null;
+        }
+
+        var any = rule.Kind == KeyKind.AnyQuantity;
+        var isText = scalar.Kind == ScalarKind.Text;
+        var dimension = rule.Dimension;
+        if (!isText && !any && !dimension.IsNone && dimension != Dimension.Stops)
+        {
+            context.Problem(
+                scalar,
+                scalar.Start,
+                at,
+                scalar.Text,
+                DimensionNames.Wanted(dimension),
+                $"{at}: {scalar.Text} has no unit. Accepted: {DimensionNames.Wanted(dimension)}, in quotes."
+            );
+            return null;
+        }
+
+        if (context.Evaluate(scalar, at) is not { } derived)
+        {
+            return null;
+        }
+
+        var isExpression = ExpressionText.IsExpression(scalar.Text);
+        if (!any && !Fits(dimension, derived.Nominal, isExpression))
+        {
+            context.Problem(scalar, at, QuantityText.WrongDimension(scalar.Text, derived.Nominal.Dimension, dimension));
+            return null;
+        }
+
+        var value = new Value(derived.Nominal.Si, derived.HalfWidth, isExpression ? Origin.Computed : Origin.Given, at);
+        return InRange(rule, value, scalar, at) ? value : null;
+    }
+
+    private static bool Fits(Dimension wanted, Quantity found, bool isExpression) =>
+        found.Dimension == wanted
+        || (
+            wanted.IsAbsoluteTemperature
+            && found.Dimension == Dimension.TemperatureDifference
+            && !isExpression
+            && found.Si >= 0
+        )
+        || (wanted == Dimension.Stops && found.Dimension.IsNone);
+
+    private bool InRange(SchemaKey rule, Value value, DocScalar scalar, string at)
+    {
+        // A limit is written in decimals and a value may be written in other units: the last bits are nobody's mistake.
+        var slack = 1e-12 * Math.Abs(value.Nominal);
+        if (value.Nominal >= rule.LeastSi - slack && value.Nominal <= rule.MostSi + slack)
+        {
+            return true;
+        }
+
+        var shown = ExpressionText.IsExpression(scalar.Text)
+            ? $"{QuantityError.Shown(scalar.Text)} = {ShowAs.Metric.Show(value.Nominal, rule.Dimension, 4)}"
+            : QuantityError.Shown(scalar.Text);
+        context.Problem(
+            scalar,
+            scalar.PlaceOf(0),
+            at,
+            shown,
+            rule.Range,
+            $"{at}: {shown} is out of range. Accepted: {rule.Range}."
+        );
+        return false;
+    }
+
+    private Value? Default(SchemaKey rule, string key)
+    {
+        if (rule.Default.Length == 0)
+        {
+            return null;
+        }
+
+        Note(rule, key);
+        return DefaultOf(rule, key);
+    }
+
+    private string DefaultText(SchemaKey rule, string key)
+    {
+        if (rule.Default.Length > 0)
+        {
+            Note(rule, key);
+        }
+
+        return rule.Default;
+    }
+
+    private Value? DefaultOf(SchemaKey rule, string key) =>
+        rule.Default.Length > 0 && QuantityText.TryParse(rule.Default, rule.Dimension, out var stated, out _)
+            ? new Value(stated.Si, stated.HalfWidth, Origin.Default, Join(key))
+            : null;
+
+    private void Note(SchemaKey rule, string key)
+    {
+        if (!silent)
+        {
+            context.Notes.Add(
+                FileRules.DefaultUsed.At(
+                    Join(key),
+                    $"{Join(key)} is not written; {rule.Default} stands in ({rule.DefaultSource}).",
+                    rule.Default
+                )
+            );
+        }
+    }
+
+    private void MissingIfRequired(SchemaKey rule, string key)
+    {
+        if (!rule.Required || table is null)
+        {
+            return;
+        }
+
+        context.Problem(
+            table,
+            table.Start,
+            Join(key),
+            "nothing",
+            Example(rule),
+            $"{Join(key)} is missing. Accepted: {key} = {Example(rule)}. It says: {rule.Meaning}"
+        );
+    }
+
+    private IEnumerable<(DocNode Item, string Path)> Items(string key, SchemaKey rule, string accepted)
+    {
+        var node = table?.Find(key)?.Value;
+        if (node is null)
+        {
+            MissingIfRequired(rule, key);
+            yield break;
+        }
+
+        if (node is not DocArray array)
+        {
+            context.Wrong(node, Join(key), "is not a list", accepted);
+            yield break;
+        }
+
+        if (array.Items.Count > MostItems)
+        {
+            context.Wrong(node, Join(key), $"has {array.Items.Count} items", $"at most {MostItems}");
+            yield break;
+        }
+
+        for (var i = 0; i < array.Items.Count; i++)
+        {
+            yield return (array.Items[i], DocPath.Item(Join(key), i));
+        }
+    }
+
+    private SchemaKey Rule(string key)
+    {
+        var full = pattern.Length == 0 ? key : $"{pattern}.{key}";
+        context.Asked.Add(full);
+        return DesignSchema.OfPattern(full) ?? throw new InvalidOperationException($"The schema has no key {full}.");
+    }
+
+    private string Join(string key) => DocPath.Join(path, key);
+
+    private static string Words(SchemaKey rule) => string.Join(", ", rule.Choices.Select(c => $"\"{c}\""));
+
+    private static string Example(SchemaKey rule) => KeyExamples.Of(rule);
+
+    private static int MostItems => 5000;
+
+    internal static string Invariant(int number) => number.ToString(CultureInfo.InvariantCulture);
+}
