@@ -142,20 +142,27 @@ public sealed record Marking(string Text, double? Ohm, string How, string Proble
         }
 
         var n = ((mark[0] - '0') * 10) + (mark[1] - '0');
-        double? times = mark[2] switch
+        int? zeros = mark[2] switch
         {
-            'Z' => 0.001,
-            'Y' or 'R' => 0.01,
-            'X' or 'S' => 0.1,
-            'A' => 1,
-            'B' or 'H' => 10,
-            'C' => 100,
-            'D' => 1e3,
-            'E' => 1e4,
-            'F' => 1e5,
+            'Z' => -3,
+            'Y' or 'R' => -2,
+            'X' or 'S' => -1,
+            'A' => 0,
+            'B' or 'H' => 1,
+            'C' => 2,
+            'D' => 3,
+            'E' => 4,
+            'F' => 5,
             _ => null,
         };
-        return n is < 1 or > 96 || times is null ? null : Math.Round(E96[n - 1] * 100) * times;
+        if (n is < 1 or > 96 || zeros is not { } z)
+        {
+            return null;
+        }
+
+        // One product or division of whole numbers, so that 22R is 1.65 to the last bit.
+        var whole = Math.Round(E96[n - 1] * 100);
+        return z < 0 ? whole / Math.Pow(10, -z) : whole * Math.Pow(10, z);
     }
 
     private static Marking Known(string shown, double ohm, string how) =>

@@ -34,18 +34,9 @@ public static partial class StepsRules
             Resistors(built, chain, limits, findings);
             Contacts(built, chain, limits, findings);
         }
-        else if (spec.Driver.RatedA > spec.Emitter.MostA)
+        else
         {
-            findings.Add(
-                OverEmitter.At(
-                    spec.Driver.Path + ".current",
-                    Text(
-                        $"The driver gives {spec.Driver.RatedA:0.###} A; the emitter takes {spec.Emitter.MostA:0.###} A."
-                    ),
-                    Amps(spec.Driver.RatedA),
-                    Amps(spec.Emitter.MostA ?? 0)
-                )
-            );
+            AsItIs(spec, result.Emitter.Model, limits, findings);
         }
 
         Window(spec, result, findings);
@@ -69,6 +60,25 @@ public static partial class StepsRules
                 Amps(nearestA),
                 Amps(wantedA)
             );
+    }
+
+    // Without a chain the driver gives its rated current.
+    private static void AsItIs(StepsSpec spec, EmitterModel model, StepsLimits limits, List<Finding> findings)
+    {
+        var rated = spec.Driver.RatedA;
+        if (rated > spec.Emitter.MostA)
+        {
+            findings.Add(
+                OverEmitter.At(
+                    spec.Driver.Path + ".current",
+                    Text($"The driver gives {rated:0.###} A; the emitter takes {spec.Emitter.MostA:0.###} A."),
+                    Amps(rated),
+                    Amps(spec.Emitter.MostA.Value)
+                )
+            );
+        }
+
+        Beyond(spec, model, [("rated current", rated)], limits, findings);
     }
 
     private static void People(DriverSpec driver, List<Finding> findings)
@@ -208,28 +218,36 @@ public static partial class StepsRules
             }
         }
 
-        var model = result.Emitter.Model;
-        string[] beyond =
-        [
-            .. chain
-                .Combinations.Where(c => model.LogBeyond(c.CurrentA) > limits.Extrapolation)
-                .Select(c => c.Switches),
-        ];
-        if (beyond.Length > 0)
+        Beyond(
+            spec,
+            result.Emitter.Model,
+            [.. chain.Combinations.Select(c => (c.Switches, c.CurrentA))],
+            limits,
+            findings
+        );
+    }
+
+    private static void Beyond(
+        StepsSpec spec,
+        EmitterModel model,
+        (string Name, double CurrentA)[] steps,
+        StepsLimits limits,
+        List<Finding> findings
+    )
+    {
+        var beyond = steps.Where(c => model.LogBeyond(c.CurrentA) > limits.Extrapolation).ToArray();
+        if (beyond.Length == 0)
         {
-            var message = Text(
-                $"{beyond.Length} of {chain.Combinations.Count} combinations ({Some(beyond)}) lie beyond the emitter's points, which cover {model.FromA:0.###} A to {model.ToA:0.###} A."
-            );
-            var far = model.LogBeyond(chain.LeastA) > model.LogBeyond(chain.MostA) ? chain.LeastA : chain.MostA;
-            findings.Add(
-                Extrapolated.At(
-                    spec.Emitter.Path + ".points",
-                    message,
-                    Amps(far),
-                    Text($"{model.FromA:0.###} A to {model.ToA:0.###} A")
-                )
-            );
+            return;
         }
+
+        var range = Text($"{model.FromA:0.###} A to {model.ToA:0.###} A");
+        var names = Some([.. beyond.Select(c => c.Name)]);
+        var message = Text(
+            $"{beyond.Length} of {steps.Length} combinations ({names}) lie beyond the emitter's points, which cover {range}."
+        );
+        var far = beyond.MaxBy(c => model.LogBeyond(c.CurrentA)).CurrentA;
+        findings.Add(Extrapolated.At(spec.Emitter.Path + ".points", message, Amps(far), range));
     }
 
     private static void Resistors(ChainSpec spec, ChainResult chain, StepsLimits limits, List<Finding> findings)

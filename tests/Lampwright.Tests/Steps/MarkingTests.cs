@@ -15,6 +15,7 @@ public class MarkingTests
     [InlineData("0.18 Ω", 0.18)]
     [InlineData("1R00", 1)]
     [InlineData("01Z", 0.1)]
+    [InlineData("22Y", 1.65)]
     public void Reads(string text, double ohm) => Assert.Equal(ohm, Marking.Read(text).Ohm!.Value, 12);
 
     [Theory]

@@ -13,7 +13,7 @@ public class StepsAnyInputTests
         double Some(double usual) =>
             random.Next(8) == 0 ? Odd[random.Next(Odd.Length)] : usual * (0.2 + (2 * random.NextDouble()));
         ResistorPart Part() => new(Some(0.3), Some(1e-4), Some(2), Some(343), Some(430));
-        for (var round = 0; round < 3000; round++)
+        for (var round = 0; round < 1500; round++)
         {
             var spec = new StepsSpec(
                 new(
