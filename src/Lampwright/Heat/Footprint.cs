@@ -5,7 +5,7 @@ namespace Lampwright.Heat;
 /// <param name="CentreAlongM">Centre along the fins, m.</param>
 /// <param name="WidthM">Size across the fins, m, above 0.</param>
 /// <param name="DepthM">Size along the fins, m, above 0.</param>
-/// <param name="Share">Share of the sink's heat that enters here, 0 to 1; the shares of a sink sum to 1.</param>
+/// <param name="Share">Share of the sink's heat that enters here, above 0; only the ratio to the other shares counts.</param>
 public sealed record Footprint(
     double CentreAcrossM,
     double CentreAlongM,

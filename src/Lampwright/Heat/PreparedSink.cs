@@ -17,7 +17,8 @@ public sealed class PreparedSink
     internal PreparedSink(SinkSpec nominal)
     {
         Nominal = nominal;
-        var inside = nominal.Footprints.Select(f => Inside(f, nominal)).ToArray();
+        var shares = nominal.Footprints.Sum(f => Guard.Positive(f.Share));
+        var inside = nominal.Footprints.Select(f => Inside(f with { Share = f.Share / shares }, nominal)).ToArray();
         exact = [.. inside.Select(f => Series(nominal, inside, f, local: false))];
         peaks = [.. inside.Select(f => Series(nominal, inside, f, local: true))];
         means = [.. exact.Select(s => new SpreadingTable(s))];

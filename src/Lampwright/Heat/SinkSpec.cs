@@ -38,7 +38,7 @@ public sealed record SinkSpec
     /// <summary>Thickness of a fin, m.</summary>
     public double FinThicknessM { get; init; }
 
-    /// <summary>Where the emitters' backs touch; their shares of the heat sum to 1. At least one.</summary>
+    /// <summary>Where the emitters' backs touch; only the ratio of their shares counts. At least one.</summary>
     public required IReadOnlyList<Footprint> Footprints { get; init; }
 
     /// <summary>Emissivity of the fins, 0 to 1.</summary>
@@ -65,22 +65,35 @@ public sealed record SinkSpec
     /// <summary>What the air passes besides the fins.</summary>
     public IReadOnlyList<AirLoss> AirLosses { get; init; } = [];
 
-    /// <summary>
-    /// Height that warm air rises between the openings of the housing when no fan runs, m; 0 where the sink stands free in the room.
-    /// </summary>
-    public double DraftHeightM { get; init; }
-
     /// <summary>True where the sink stands in a housing, so that with the fan stopped its air must pass the openings.</summary>
     public bool Housed { get; init; }
 
-    /// <summary>Heat that the housing's walls let through per kelvin of the air inside, W/K; used when housed.</summary>
-    public double HousingConductanceWPerK { get; init; }
+    /// <summary>
+    /// Height that warm air rises between the openings of the housing when no fan runs, m, 0 or above; null takes the height the sink
+    /// itself stands, by its tilt. Used when housed.
+    /// </summary>
+    public double? DraftHeightM { get; init; }
+
+    /// <summary>
+    /// Heat that the housing's walls let through per kelvin of the air inside, W/K, 0 or above; null takes 4 W/(m²·K), two still films in a
+    /// row, over the outline of the sink (common practice, no source). Used when housed.
+    /// </summary>
+    public double? HousingConductanceWPerK { get; init; }
 
     /// <summary>Errors of the methods; 1 at nominal.</summary>
     public HeatFactors Factors { get; init; } = HeatFactors.Nominal;
 
     /// <summary>Gap between two fins, m; zero or below where they do not fit.</summary>
     public double GapM => FinCount < 2 ? AcrossM : (AcrossM - FinCount * FinThicknessM) / (FinCount - 1);
+
+    /// <summary>Height that warm air rises in the housing, m: as given, or the sink's own.</summary>
+    internal double DraftM =>
+        DraftHeightM
+        ?? AlongM * Math.Abs(Math.Cos(ChannelTiltRad)) + (BaseThicknessM + FinHeightM) * Math.Sin(ChannelTiltRad);
+
+    /// <summary>Conductance of the housing's walls, W/K: as given, or two still films over the sink's outline.</summary>
+    internal double WallsWPerK =>
+        HousingConductanceWPerK ?? 4.0 * (AcrossM * AlongM + 2 * (AcrossM + AlongM) * (BaseThicknessM + FinHeightM));
 
     /// <summary>Free area over frontal area between the fins, 0 to 1.</summary>
     public double OpenRatio => FinCount < 2 ? 1 : Math.Max(0, (FinCount - 1) * GapM / AcrossM);

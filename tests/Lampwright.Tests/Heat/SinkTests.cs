@@ -222,6 +222,30 @@ public sealed class SinkTests
     }
 
     [Fact]
+    public void Only_the_ratio_of_the_shares_counts()
+    {
+        SinkSpec Two(double share) =>
+            Sink with
+            {
+                Footprints =
+                [
+                    new Footprint(0.023, 0.046, 0.028, 0.028, share),
+                    new Footprint(0.069, 0.046, 0.028, 0.028, share),
+                ],
+            };
+        var halves = SinkModel.Prepare(Two(0.5)).At(Two(0.5), 295, true, 40)!.SourceRiseK[0];
+        Assert.Equal(halves, SinkModel.Prepare(Two(1)).At(Two(1), 295, true, 40)!.SourceRiseK[0], 1e-9);
+    }
+
+    [Fact]
+    public void Housed_sink_of_which_nothing_more_is_said_still_gets_rid_of_its_heat()
+    {
+        var free = Prepared.At(Sink, 295, false, 15)!.BaseRiseK;
+        var housed = Prepared.At(Sink with { Housed = true }, 295, false, 15)!.BaseRiseK;
+        Assert.InRange(housed, free, 4 * free);
+    }
+
+    [Fact]
     public void Method_factors_move_what_they_name()
     {
         double Rise(HeatFactors f) => Prepared.Curve(Sink with { Factors = f }, 295, fanRuns: true).SourceRiseK(40);
