@@ -100,7 +100,7 @@ public static class BoxModel
             return 0;
         }
 
-        var found = Root.Between(ref balance, 0, MostRiseK, 1e-12);
+        var found = Root.Between(ref balance, 0, MostRiseK, 0);
         return found.Converged && Math.Abs(found.Residual) <= 1e-7 * heatW ? found.X : null;
     }
 

@@ -78,7 +78,7 @@ public sealed class PreparedSink
         Guard.Positive(heatW);
         var scene = SinkAir.In(spec, ambientK, fanRuns);
         HeatAtRise balance = new(airSide, scene, heatW);
-        var found = Root.Between(ref balance, 0, MostRiseK, 1e-12);
+        var found = Root.Between(ref balance, 0, MostRiseK, 0);
         if (!found.Converged || Math.Abs(found.Residual) > 1e-7 * heatW)
         {
             return null;

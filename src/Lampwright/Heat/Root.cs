@@ -18,13 +18,13 @@ internal readonly record struct RootReport(double X, double Residual, int Iterat
 /// <remarks>Source: Chandrupatla 1997, Advances in Engineering Software 28:145-149. It never leaves the bracket.</remarks>
 internal static class Root
 {
-    private const int MostIterations = 80;
+    private const int MostIterations = 200;
 
     /// <summary>Zero of the function between two ends of opposite sign.</summary>
     /// <param name="f">The function; by reference, since a read-only one would be copied at every call.</param>
     /// <param name="from">One end.</param>
     /// <param name="to">The other end.</param>
-    /// <param name="tolerance">Absolute width of the bracket at which to stop.</param>
+    /// <param name="tolerance">Absolute width of the bracket at which to stop; 0 goes on to the last bits of the zero.</param>
     internal static RootReport Between<T>(ref T f, double from, double to, double tolerance)
         where T : struct, IScalarFunction
     {
