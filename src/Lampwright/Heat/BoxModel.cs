@@ -12,6 +12,9 @@ public static class BoxModel
 {
     private static readonly double MostRiseK = 3000;
 
+    // A nanowatt warms nothing that anybody could measure.
+    private static readonly double LeastW = 1e-9;
+
     /// <summary>Rises over heat for one draw in one scene: about 5 µs, some 700 bytes.</summary>
     /// <param name="draw">The housing as drawn.</param>
     /// <param name="ambientK">Room, K, 200 to 400.</param>
@@ -41,7 +44,7 @@ public static class BoxModel
             draw.Diffuser is not null,
             new RiseCurve(total, airRises),
             new RiseCurve(total, rises),
-            draw.DriverCaseM2 > 0 ? new RiseCurve(driver, rises) : null,
+            sides.CaseIsKnown ? new RiseCurve(driver, rises) : null,
             sides.VentWPerK
         );
     }
@@ -80,7 +83,7 @@ public static class BoxModel
             air + sides.CaseDropK(heat.DriverW),
             outer,
             vent,
-            all > 0 ? (all - outer - vent) / all : 0
+            all > LeastW ? (all - outer - vent) / all : 0
         );
     }
 
@@ -95,7 +98,7 @@ public static class BoxModel
     private static double? Rise<T>(T balance, double heatW)
         where T : struct, IScalarFunction
     {
-        if (heatW <= 0)
+        if (heatW < LeastW)
         {
             return 0;
         }

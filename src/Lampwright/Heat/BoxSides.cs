@@ -72,7 +72,10 @@ internal sealed class BoxSides
     internal double InsideDropK(double heatW) => DropK(wallFilm, wallRadiation, heatW);
 
     /// <summary>Driver's case over the air, K; 0 where its area is not known.</summary>
-    internal double CaseDropK(double heatW) => DropK(caseFilm, caseRadiation, heatW);
+    internal double CaseDropK(double heatW) => CaseIsKnown ? DropK(caseFilm, caseRadiation, heatW) : 0;
+
+    /// <summary>True where the area of the driver's case is given: a square millimetre or more.</summary>
+    internal bool CaseIsKnown => spec.DriverCaseM2 >= 1e-6;
 
     /// <summary>Heat of the driver's case at a rise over the air, W.</summary>
     internal double CaseW(double riseK) => (caseFilm * Fourth(riseK) + caseRadiation) * riseK;

@@ -52,7 +52,7 @@ public sealed record Panel(double AreaM2, double LengthM, PanelFacing Facing, do
             _ => NaturalFilm.VerticalPlateWith(rayleigh, prandtlTerm),
         };
         var convected = nusselt * film.Conductivity / LengthM * riseK * factors.PanelFilm;
-        var radiated = Radiation.FluxWPerM2(Emissivity, ambientK + riseK, ambientK) * factors.Emissivity;
+        var radiated = Emissivity * Radiation.CoefficientBlack(ambientK + riseK, ambientK) * riseK * factors.Emissivity;
         return AreaM2 * (convected + radiated);
     }
 }

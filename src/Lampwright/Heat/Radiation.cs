@@ -24,16 +24,13 @@ public static class Radiation
         double emissivity,
         double wallK,
         double surroundingsK
-    )
-    {
-        if (emissivity <= 0 || viewFactor <= 0)
-        {
-            return 0;
-        }
+    ) => wallAreaM2 * FluxWPerM2(ChannelEmissivity(viewFactor, emissivity), wallK, surroundingsK);
 
-        var exchange = 1 / ((1 - emissivity) / emissivity + 1 / viewFactor);
-        return wallAreaM2 * FluxWPerM2(exchange, wallK, surroundingsK);
-    }
+    /// <summary>Emissivity that the walls of a fin channel seem to have: 1/[(1-ε)/ε + 1/F].</summary>
+    /// <param name="viewFactor">View factor of the walls to the surroundings, 0 to 1.</param>
+    /// <param name="emissivity">Emissivity of the walls, 0 to 1.</param>
+    public static double ChannelEmissivity(double viewFactor, double emissivity) =>
+        emissivity <= 0 || viewFactor <= 0 ? 0 : 1 / ((1 - emissivity) / emissivity + 1 / viewFactor);
 
     /// <summary>View factor of a fin channel (two walls and base) to the surroundings. Laid once, at nominal.</summary>
     /// <param name="gapM">Gap s, m, above 0.</param>

@@ -66,7 +66,6 @@ internal sealed class SinkAir
     internal SinkState At(in SinkScene scene, double rise)
     {
         var spec = scene.Spec;
-        var wallK = scene.AmbientK + rise;
         var film = Air.At(scene.AmbientK + rise / 2, spec.PressurePa);
         var forced = Forced(scene, film);
         SinkNatural still = new(scene, film);
@@ -74,7 +73,7 @@ internal sealed class SinkAir
         var conductance = forced.Conductance > 0 ? Blend.Cubes(forced.Conductance, natural) : natural;
         return new SinkState(
             conductance * rise,
-            RadiatedW(spec, scene.GapM, wallK, scene.AmbientK),
+            RadiatedW(spec, scene.GapM, rise, scene.AmbientK),
             forced.Flow,
             forced.Velocity,
             forced.Film,
@@ -230,21 +229,19 @@ internal sealed class SinkAir
         return (Blend.InverseCubes(film * plate, capacity), flow, velocity, film, 1, 0, 0);
     }
 
-    private double RadiatedW(SinkSpec spec, double gap, double wallK, double ambientK)
+    private double RadiatedW(SinkSpec spec, double gap, double rise, double ambientK)
     {
+        // The rise is carried, not found again as a difference of temperatures: that loses small heats.
         var emissivity = Math.Min(1, spec.Emissivity);
-        var scale = spec.OpenShare * spec.Factors.Emissivity;
+        var perArea =
+            spec.OpenShare * spec.Factors.Emissivity * Radiation.CoefficientBlack(ambientK + rise, ambientK) * rise;
         if (spec.FinCount < 2)
         {
-            return scale * spec.AcrossM * spec.AlongM * Radiation.FluxWPerM2(emissivity, wallK, ambientK);
+            return perArea * emissivity * spec.AcrossM * spec.AlongM;
         }
 
         var walls = (spec.FinCount - 1) * (2 * spec.FinHeightM + gap) * spec.AlongM;
         var outer = 2 * spec.FinHeightM * spec.AlongM + spec.FinCount * spec.FinThicknessM * spec.AlongM;
-        return scale
-            * (
-                Radiation.ChannelW(walls, channelView, emissivity, wallK, ambientK)
-                + outer * Radiation.FluxWPerM2(emissivity, wallK, ambientK)
-            );
+        return perArea * (walls * Radiation.ChannelEmissivity(channelView, emissivity) + outer * emissivity);
     }
 }
