@@ -122,6 +122,15 @@ public static class LightRules
         "SVM by IEC TR 63158 (second-hand), limit 0.4 of EU 2019/2020 (memory)"
     );
 
+    /// <summary>A funnel too long and narrow for rings of even light.</summary>
+    public static readonly Rule FunnelNarrow = new(
+        "LIT014",
+        "Funnel longer and narrower than the method's range",
+        Severity.Note,
+        "Take the share that leaves as up to 5 % too high, or measure it.",
+        "Validity of the ring method: sides of the mouth up to 2.5 to 1, by comparison with a random walk"
+    );
+
     /// <summary>All rules of the station.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
