@@ -145,13 +145,29 @@ internal static class ChartLayers
     {
         var at = frame.Y.At(layer.Level);
         ink.Line(frame.Left, at, frame.Right, at, new(layer.Tint, size * 0.11, [size * 0.9, size * 0.35]));
+        if (layer.Name.Length == 0)
+        {
+            return;
+        }
+
+        // Paper behind the words, so that no line of the grid runs through them.
         var below = at - (size * 1.4) < frame.Top;
-        ink.Text(
-            layer.Name,
-            frame.Right,
+        var (foot, width) = (
             below ? at + (size * 1.15) : at - (size * 0.4),
-            new(size * 0.95, layer.Tint, Anchor.End, Weight.Medium)
+            Typeface.WidthOf(layer.Name, size * 0.95, Weight.Medium)
         );
+        ink.Path(
+            [
+                (frame.Right - width - (size * 0.3), foot - (size * 0.8)),
+                (frame.Right, foot - (size * 0.8)),
+                (frame.Right, foot + (size * 0.22)),
+                (frame.Right - width - (size * 0.3), foot + (size * 0.22)),
+            ],
+            true,
+            null,
+            Palette.Paper
+        );
+        ink.Text(layer.Name, frame.Right, foot, new(size * 0.95, layer.Tint, Anchor.End, Weight.Medium));
     }
 
     private static void Mark(Chart chart, MarkLayer layer, IInk ink, ChartDrawing.Frame frame, double size)

@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Evaluation;
+using Lampwright.Evaluation.Answers;
 
 namespace Lampwright.Files.Charts;
 
@@ -41,7 +42,7 @@ public static class StepCharts
 
         var unit = TemperatureUnit.Of(show);
         var middle = (heat.Scenes.Count - 1) / 2.0;
-        var places = steps.Combinations.Select(c => c.Switches).ToList();
+        var places = InOrder(steps).Select(c => c.Switches).ToList();
         var layers = new List<ChartLayer>();
         var most = steps.Combinations[0].JunctionHotC.Value + steps.Combinations[0].JunctionMarginK.Value;
         layers.Add(
@@ -57,7 +58,8 @@ public static class StepCharts
                     [
                         .. scene
                             .Points.Select(p => (X: (double)places.IndexOf(p.Switches), Y: unit.From(p.JunctionC)))
-                            .Where(p => p.X >= 0),
+                            .Where(p => p.X >= 0)
+                            .OrderBy(p => p.X),
                     ],
                     Shift: (s - middle) * 0.24
                 )
@@ -84,7 +86,7 @@ public static class StepCharts
         string label,
         string unit,
         Tint tint,
-        Func<Evaluation.Answers.Combination, Predicted> number,
+        Func<Combination, Predicted> number,
         string says
     )
     {
@@ -93,11 +95,12 @@ public static class StepCharts
             return null;
         }
 
-        var points = steps.Combinations.Select((c, i) => (X: (double)i, Y: number(c))).ToList();
+        var order = InOrder(steps);
+        var points = order.Select((c, i) => (X: (double)i, Y: number(c))).ToList();
         var axis = new Axis(label, unit) { Least = points.TrueForAll(p => p.Y.Low >= 0) ? 0 : null };
         return new(
             title,
-            Places(steps.Combinations.Count, [.. steps.Combinations.Select(c => c.Switches)]),
+            Places(steps.Combinations.Count, [.. order.Select(c => c.Switches)]),
             axis,
             [new DotLayer(label, tint, points, Joined: true)]
         )
@@ -105,6 +108,10 @@ public static class StepCharts
             Says = says,
         };
     }
+
+    /// <summary>Brightest first, so that the steps can be seen as steps.</summary>
+    private static IReadOnlyList<Combination> InOrder(StepsAnswer steps) =>
+        [.. steps.Combinations.OrderByDescending(c => c.LuxAtSubject.Value)];
 
     private static Axis Places(int count, IReadOnlyList<string> places) =>
         new(count > 1 ? "switches, 1 = closed" : "", "") { Places = places };

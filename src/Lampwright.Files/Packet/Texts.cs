@@ -29,10 +29,7 @@ internal static class Texts
                     continue;
                 }
 
-                var fits = Math.Max(
-                    1,
-                    Enumerable.Range(1, rest.Length).Count(n => Typeface.WidthOf(rest[..n], size, weight) <= width)
-                );
+                var fits = FittingLength(rest, width, size, weight);
                 lines.Add(rest[..fits]);
                 rest = rest[fits..];
                 if (rest.Length == 0)
@@ -58,12 +55,23 @@ internal static class Texts
             return text;
         }
 
-        var length = text.Length;
-        while (length > 1 && Typeface.WidthOf(text[..length] + "…", size, weight) > width)
+        var length = FittingLength(text, width - Typeface.WidthOf("…", size, weight), size, weight);
+        return text[..length].TrimEnd() + "…";
+    }
+
+    /// <summary>How many signs of a text fit, at least one.</summary>
+    private static int FittingLength(string text, double width, double size, Weight weight)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < text.Length; i++)
         {
-            length--;
+            sum += Typeface.WidthOf(text.AsSpan(i, 1), size, weight);
+            if (sum > width)
+            {
+                return Math.Max(1, i);
+            }
         }
 
-        return text[..length].TrimEnd() + "…";
+        return text.Length;
     }
 }

@@ -45,14 +45,14 @@ public static class Typeface
     /// <param name="text">The text, one line.</param>
     /// <param name="size">Height of the em.</param>
     /// <param name="weight">Weight.</param>
-    public static double WidthOf(string text, double size, Weight weight = Weight.Regular) =>
+    public static double WidthOf(ReadOnlySpan<char> text, double size, Weight weight = Weight.Regular) =>
         faces[(int)weight].Value.WidthOf(text) * size;
 
     private sealed class Face(byte[] bytes)
     {
         public FontFile File { get; } = new(bytes);
 
-        public double WidthOf(string text)
+        public double WidthOf(ReadOnlySpan<char> text)
         {
             var sum = 0;
             foreach (var c in text)

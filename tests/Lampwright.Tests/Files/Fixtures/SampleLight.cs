@@ -1,6 +1,8 @@
+using Lampwright.Design;
 using Lampwright.Evaluation;
 using Lampwright.Evaluation.Answers;
 using Lampwright.Findings;
+using Lampwright.Quantities;
 
 namespace Lampwright.Tests.Files.Fixtures;
 
@@ -53,6 +55,21 @@ internal static class SampleLight
                 Hot.At("sink.main", "The junction reaches 118 °C in the hottest air.", "118 °C", "120 °C", "hot"),
             ],
             Influences = [new("junction, hot, brightest", "interface.main.thickness", 0.61, 1)],
+        };
+
+    public static LightDesign Design(string paper = "A4", string length = "mm", string temperature = "degC") =>
+        new()
+        {
+            Title = "Bench light <b>of a test</b>",
+            Show = new(length, temperature, paper),
+            Emitters = [new("main")],
+            Drivers = [new("main")],
+            Fans = [new("main") { RunAt = Value.Exact(10) }],
+            Steps = new() { Switches = 4 },
+            Subject = new() { Distance = Value.Exact(0.8) },
+            Parts = [new("tray"), new("plate"), new("long")],
+            Joints = [new("fan") { Marked = Marking.ByTemplate }],
+            Tilts = [new("main")],
         };
 
     private static IEnumerable<string> Positions(int switches) =>

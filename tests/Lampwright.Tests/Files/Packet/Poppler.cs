@@ -17,7 +17,7 @@ internal sealed record Raster(int Width, int Height, int Dpi, byte[] Pixels)
 /// <summary>Renders pages with pdftoppm of poppler-utils, or says that it is not there.</summary>
 internal static class Poppler
 {
-    public static Raster Page(byte[] pdf, int page, int dpi = 600)
+    public static Raster Page(byte[] pdf, int page, int dpi = 400)
     {
         var folder = Directory.CreateTempSubdirectory("lampwright-poppler-");
         try

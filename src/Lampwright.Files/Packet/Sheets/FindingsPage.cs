@@ -1,0 +1,101 @@
+using System.Globalization;
+using Lampwright.Files.Charts;
+using Lampwright.Files.Packet.Fonts;
+using Lampwright.Findings;
+
+namespace Lampwright.Files.Packet.Sheets;
+
+/// <summary>What a foreman would say of the design, in full, and what the predictions hang on most.</summary>
+internal static class FindingsPage
+{
+    public static void Draw(PacketBook book)
+    {
+        var findings = book.Evaluation.Findings;
+        if (findings.Count == 0 && book.Evaluation.Influences.Count == 0)
+        {
+            return;
+        }
+
+        var flow = new Flow(book, new("Findings")).Begun();
+        flow.Title("Findings");
+        foreach (var finding in findings)
+        {
+            One(flow, finding);
+        }
+
+        Influences(flow, book);
+    }
+
+    /// <summary>A small flag with the severity.</summary>
+    public static void Tag(PaperInk ink, Severity severity, double x, double y)
+    {
+        var tint = TintOf(severity);
+        ink.Box(
+            x,
+            y - 2.7,
+            10.5,
+            3.6,
+            severity == Severity.Note ? new(tint, 0.2) : null,
+            severity == Severity.Note ? null : tint
+        );
+        var text = severity.ToString().ToUpperInvariant();
+        ink.Text(
+            text,
+            x + 5.25,
+            y,
+            new(2.4, severity == Severity.Note ? tint : Palette.Paper, Anchor.Middle, Weight.SemiBold)
+        );
+    }
+
+    private static Tint TintOf(Severity severity) =>
+        severity switch
+        {
+            Severity.Stop => Palette.Stop,
+            Severity.Warn => Palette.Warn,
+            _ => Palette.Soft,
+        };
+
+    private static void One(Flow flow, Finding finding)
+    {
+        flow.Need(18);
+        flow.Skip(4);
+        Tag(flow.Ink, finding.Severity, flow.Left, flow.Y);
+        var scene = finding.Scene.Length == 0 ? "" : $" ({finding.Scene})";
+        flow.Ink.Text(
+            Texts.Fitting(PaperInk.Readable($"{finding.Rule.Title}{scene}"), flow.Width - 32, 3.2, Weight.SemiBold),
+            flow.Left + 13,
+            flow.Y,
+            new(3.2, Palette.Ink, Weight: Weight.SemiBold)
+        );
+        flow.Ink.Text(finding.Code, flow.Left + flow.Width, flow.Y, new(2.6, Palette.Soft, Anchor.End));
+        flow.Skip(1.2);
+        flow.Paragraph(finding.Message, 3, indent: 13);
+        flow.Paragraph($"Do: {finding.Rule.Remedy}", 3, Palette.Hold, Weight.Medium, 13);
+        flow.Paragraph($"{finding.Path}  ·  {finding.Rule.Source}", 2.3, Palette.Soft, indent: 13);
+        flow.Skip(2.2);
+    }
+
+    private static void Influences(Flow flow, PacketBook book)
+    {
+        if (book.Evaluation.Influences.Count == 0)
+        {
+            return;
+        }
+
+        flow.Head("What the predictions hang on most", "share of the spread that one uncertain value causes");
+        var table = new Table([new("result", "", 62), new("hangs on", "", 78), new("share", "%", 14, 9)], 5, 2.8);
+        table.Draw(
+            flow,
+            [
+                .. book.Evaluation.Influences.Select(i =>
+                    (IReadOnlyList<Cell>)
+                        [
+                            i.Result,
+                            $"{(i.Direction < 0 ? "↓" : "↑")} {i.Variable}",
+                            (i.Share * 100).ToString("0", CultureInfo.InvariantCulture),
+                        ]
+                ),
+            ]
+        );
+    }
+}

@@ -1,0 +1,85 @@
+using System.Globalization;
+using Lampwright.Evaluation.Answers;
+using Lampwright.Files.Charts;
+using Lampwright.Files.Drawings;
+using Lampwright.Files.Packet.Fonts;
+
+namespace Lampwright.Files.Packet.Sheets;
+
+/// <summary>One sheet a part: its blank with dimensions, upright or lying as it becomes larger.</summary>
+internal static class PartPages
+{
+    private const double HeadHeight = 20;
+
+    public static void Draw(PacketBook book)
+    {
+        foreach (var part in book.Evaluation.Metal?.Parts ?? [])
+        {
+            One(book, part);
+        }
+    }
+
+    private static void One(PacketBook book, PartAnswer part)
+    {
+        var (paper, lying) = (book.Paper, book.Paper.OnItsSide);
+        var upright = Fitting(part, paper);
+        var onItsSide = Fitting(part, lying);
+        var lies = onItsSide.Scale > upright.Scale * 1.001;
+        var drawing = lies ? onItsSide : upright;
+        var material = string.Create(CultureInfo.InvariantCulture, $"{part.Material} {part.ThicknessMm:0.##} mm");
+        var sheet = book.Add(new(part.Name, material, drawing.ScaleText), lies);
+        Head(sheet, book, part);
+        var top = sheet.Top + HeadHeight;
+        var x = sheet.Left + Math.Max(0, (sheet.Width - drawing.WidthMm) / 2);
+        var y = top + Math.Max(0, (sheet.Bottom - top - drawing.HeightMm) / 2);
+        DrawingOnPaper.Draw(sheet.Ink, drawing, x, y);
+    }
+
+    private static Drawing Fitting(PartAnswer part, Paper paper) =>
+        BlankDrawing.Fitting(part.Blank, paper.WidthMm - 40, paper.HeightMm - 43 - HeadHeight, new() { TextMm = 3 });
+
+    private static void Head(Sheet sheet, PacketBook book, PartAnswer part)
+    {
+        var ink = sheet.Ink;
+        ink.Text(
+            Texts.Fitting(PaperInk.Readable(part.Name), sheet.Width - 110, 6.5, Weight.SemiBold),
+            sheet.Left,
+            sheet.Top + 6.5,
+            new(6.5, Palette.Ink, Weight: Weight.SemiBold)
+        );
+        ink.Text(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{part.Sheet}: {part.Material}, {part.ThicknessMm:0.##} mm  ·  {ChartText.WithBand(part.MassKg.In(1000), "g")}"
+            ),
+            sheet.Left,
+            sheet.Top + 12,
+            new(2.9, Palette.Soft)
+        );
+        var x = sheet.Right;
+        x = Key(ink, "height", book.Units.Length(part.BlankHeightMm), book.Units.LengthSign, x, sheet.Top, 40);
+        x = Key(ink, "blank, width", book.Units.Length(part.BlankWidthMm), book.Units.LengthSign, x, sheet.Top, 40);
+        Key(ink, "make", new(part.Count.ToString(CultureInfo.InvariantCulture)), "", x, sheet.Top, 18);
+        ink.Line(sheet.Left, sheet.Top + 16, sheet.Right, sheet.Top + 16, new(Palette.Ink, 0.25));
+    }
+
+    /// <summary>A number that is read first, with its caption above and its band below.</summary>
+    private static double Key(
+        PaperInk ink,
+        string caption,
+        Cell number,
+        string unit,
+        double right,
+        double top,
+        double width
+    )
+    {
+        var left = right - width + 3;
+        ink.Text(caption, left, top + 2, new(2.2, Palette.Soft));
+        ink.Text(number.Text, left, top + 9, new(7, Palette.Ink, Weight: Weight.SemiBold));
+        var after = left + Typeface.WidthOf(number.Text, 7, Weight.SemiBold) + 1;
+        ink.Text(unit, after, top + 9, new(3, Palette.Soft));
+        ink.Text(number.Band, left, top + 13, new(2.3, Palette.Soft));
+        return right - width;
+    }
+}

@@ -1,0 +1,129 @@
+using Lampwright.Design;
+using Lampwright.Evaluation;
+using Lampwright.Files.Packet;
+using Lampwright.Tests.Files.Fixtures;
+using UglyToad.PdfPig;
+
+namespace Lampwright.Tests.Files.Packet;
+
+public sealed class PacketPdfTests
+{
+    [Fact]
+    public void Cover_shows_every_switch_position_the_stop_and_the_cautions_that_apply()
+    {
+        var (design, light) = (SampleLight.Design(), SampleLight.Evaluation());
+        var cover = Pages(design, light)[0];
+        foreach (var position in light.Steps!.Combinations)
+        {
+            Assert.Contains(position.Switches, cover, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("STOP:donotbuildorpowerthis", cover, StringComparison.Ordinal);
+        foreach (var caution in Cautions.For(design, light))
+        {
+            Assert.Contains(Packed(caution.Title), cover, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Every_part_has_a_sheet_with_its_size()
+    {
+        var pages = Pages(SampleLight.Design(), SampleLight.Evaluation());
+        foreach (var (part, size) in new[] { ("tray", "212.0"), ("plate", "90.0"), ("long", "430.0") })
+        {
+            Assert.Contains(
+                pages,
+                p => p.StartsWith(part, StringComparison.Ordinal) && p.Contains(size, StringComparison.Ordinal)
+            );
+        }
+    }
+
+    [Theory]
+    [InlineData("Drillandtaplist", "M4tap:drill3.3mm")]
+    [InlineData("Wiringofthechain", "0.306V|306mV")]
+    [InlineData("Testsheet", "fanstopped")]
+    [InlineData("Cutlist", "M4×35")]
+    [InlineData("Jointsandscrews", "fan.main.mount→tray.fan")]
+    [InlineData("Findings", "Findoutwhichsidethesensepartison")]
+    public void Sheet_is_there_with_what_it_is_for(string title, string content)
+    {
+        var pages = Pages(SampleLight.Design(), SampleLight.Evaluation());
+        Assert.Contains(
+            pages,
+            p =>
+                p.Contains(title, StringComparison.Ordinal)
+                && content.Split('|').Any(c => p.Contains(c, StringComparison.Ordinal))
+        );
+    }
+
+    [Fact]
+    public void Every_sheet_counts_all_sheets()
+    {
+        var pages = Pages(SampleLight.Design(), SampleLight.Evaluation());
+        for (var i = 0; i < pages.Count; i++)
+        {
+            Assert.Contains($"{i + 1}/{pages.Count}", pages[i], StringComparison.Ordinal);
+            Assert.Contains("state0000-1111", pages[i], StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Inches_and_degrees_Fahrenheit_are_shown_where_they_are_asked_for()
+    {
+        var pages = Pages(SampleLight.Design("Letter", "in", "degF"), SampleLight.Evaluation());
+        Assert.Contains("°F", pages[0], StringComparison.Ordinal);
+        Assert.Contains(pages, p => p.Contains("8.346", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_light_of_which_nothing_is_known_has_a_cover_with_cautions()
+    {
+        var pages = Pages(new LightDesign(), new LightEvaluation { Title = "", Draws = 0 });
+        Assert.Single(pages);
+        Assert.Contains("Mains", pages[0], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(6)]
+    public void Few_and_many_switches_fit(int switches)
+    {
+        var light = SampleLight.Evaluation(switches);
+        var text = string.Concat(Pages(SampleLight.Design(), light));
+        foreach (var position in light.Steps!.Combinations)
+        {
+            Assert.Contains(position.Switches, text, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("parallel branches")]
+    [InlineData("selector")]
+    public void Other_arrangements_have_their_circuit(string arrangement)
+    {
+        var light = SampleLight.Evaluation();
+        light = light with { Steps = light.Steps! with { Arrangement = arrangement } };
+        Assert.Contains(
+            Pages(SampleLight.Design(), light),
+            p => p.Contains(Packed(arrangement), StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void Signs_that_the_typeface_lacks_and_endless_names_do_no_harm()
+    {
+        var light = SampleLight.Evaluation() with { Title = "漢字 \u0001 " + new string('W', 4000) };
+        Assert.Contains("??", Pages(SampleLight.Design(), light)[0], StringComparison.Ordinal);
+    }
+
+    private static List<string> Pages(LightDesign design, LightEvaluation light)
+    {
+        using var stream = new MemoryStream();
+        PacketPdf.Write(design, light, "0000-1111", stream);
+        using var pdf = PdfDocument.Open(stream.ToArray());
+        return [.. pdf.GetPages().Select(p => Packed(p.Text))];
+    }
+
+    /// <summary>Text without its spaces: where a reader of PDF sees one is a matter of taste.</summary>
+    private static string Packed(string text) => text.Replace(" ", "", StringComparison.Ordinal);
+}
