@@ -226,17 +226,22 @@ public sealed record Outline(IReadOnlyList<Corner> Corners)
                     continue;
                 }
 
+                // The arc is the part of its circle to the right of its chord when it turns left, and the other way round.
                 var (centre, radius) = Arc(i);
-                var start = Corners[i].Point - centre;
-                var from = Math.Atan2(start.Y, start.X);
-                var angle = 4 * Math.Atan(Corners[i].Bulge);
-                for (var q = -4; q <= 4; q++)
+                var (a, chord) = (Corners[i].Point, Corners[(i + 1) % Corners.Count].Point - Corners[i].Point);
+                foreach (
+                    var p in (ReadOnlySpan<Vec2>)
+                        [
+                            centre + new Vec2(radius, 0),
+                            centre + new Vec2(0, radius),
+                            centre - new Vec2(radius, 0),
+                            centre - new Vec2(0, radius),
+                        ]
+                )
                 {
-                    var at = q * Math.PI / 2;
-                    var along = angle > 0 ? at - from : from - at;
-                    if (along > 0 && along < Math.Abs(angle))
+                    if (chord.Cross(p - a) * Corners[i].Bulge < 0)
                     {
-                        Take(centre + new Vec2(radius * Math.Cos(at), radius * Math.Sin(at)));
+                        Take(p);
                     }
                 }
             }

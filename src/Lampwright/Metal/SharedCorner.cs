@@ -15,7 +15,8 @@ internal sealed class SharedCorner(PartSpec spec, Panel panel, Vec2 corner, Bent
     public void Settle()
     {
         var (uA, uB) = (SideU(a), SideU(b));
-        var hole = spec.Relief.Kind == CornerRelief.Hole && !a.IsExplicit && !b.IsExplicit;
+        var tabs = a.Panel.Edges[3].Flanges.Count + b.Panel.Edges[1].Flanges.Count;
+        var hole = spec.Relief.Kind == CornerRelief.Hole && !a.IsExplicit && !b.IsExplicit && tabs == 0;
         if (hole)
         {
             ReliefHole(uA, uB);
@@ -178,7 +179,10 @@ internal sealed class SharedCorner(PartSpec spec, Panel panel, Vec2 corner, Bent
 
         var slope = -normal.Dot(flange.Frame.Y) / perU;
         var gap = spec.Relief.GapM / 2 / Math.Abs(perU);
-        var u = (normal.Dot(origin - start) / perU) + (Math.Abs(slope) > 1e-9 ? gap : 0);
+
+        // Edges are cut square: of the two skins the one that reaches further over the plane counts.
+        var skins = Math.Max(0, spec.Sheet.ThicknessM * normal.Dot(flange.Frame.Z) / perU);
+        var u = (normal.Dot(origin - start) / perU) + skins + gap;
         if (slope > 1e-9)
         {
             side.Mitre = (u, slope);

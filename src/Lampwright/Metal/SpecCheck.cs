@@ -200,6 +200,12 @@ internal static class SpecCheck
             $"The ring of hole {hole.Id}",
             pattern.RingDiameterM
         );
+        need(
+            pattern.PlacesM.All(p => Math.Abs(p.X) <= most && Math.Abs(p.Y) <= most),
+            path + ".points",
+            $"A place of hole {hole.Id}",
+            double.NaN
+        );
     }
 
     private static bool SoundOutline(Outline? outline) =>
