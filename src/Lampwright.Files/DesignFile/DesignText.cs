@@ -19,14 +19,14 @@ public sealed class DesignText
         if (refused is not null)
         {
             _problems.Add(refused);
-            Root = new DocTable(this, 0, 0);
+            Root = Empty();
             return;
         }
 
         // The mark at the start of some editors' files is no part of TOML; it stays in the text.
         var shift = text.StartsWith('\uFEFF') ? 1 : 0;
         var (document, troubles) = TomlRecovery.Read(text[shift..]);
-        Root = document is null ? new DocTable(this, 0, 0) : new TreeBuilder(this, shift).Build(document);
+        Root = document is null ? Empty() : new TreeBuilder(this, shift).Build(document);
         foreach (var trouble in troubles.OrderBy(t => t.Offset).Take(MostProblems))
         {
             var (line, column) = Lines.At(trouble.Offset + shift);
@@ -63,6 +63,13 @@ public sealed class DesignText
 
     /// <summary>What stands at a path such as <c>emitter.main.points[0].current</c>, or null.</summary>
     public DocNode? Find(string path) => DocPath.Find(Root, path)?.Value;
+
+    private DocTable Empty()
+    {
+        var root = new DocTable(this, 0, 0);
+        root.Blocks.Add(new DocBlock(0, -1, -1));
+        return root;
+    }
 
     private FileProblem? Refusal(string text)
     {

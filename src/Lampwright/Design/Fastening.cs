@@ -117,7 +117,14 @@ public sealed record Stand(string Name, Value Height, Value Foot, Value Mass, Va
 /// <param name="Name">Name of the rule's value, for example <c>hole_to_bend</c>.</param>
 /// <param name="Value">The value, in the rule's unit.</param>
 /// <param name="Because">The maker's reason.</param>
-public sealed record RuleOverride(string Name, Value Value, string Because);
+public sealed record RuleOverride(string Name, Value Value, string Because)
+{
+    /// <summary>
+    /// The expression, where it hangs on the <c>thickness</c> and <c>radius</c> of the sheet at hand; <see cref="Value"/> is then that of
+    /// the first sheet.
+    /// </summary>
+    public Formula? Formula { get; init; }
+}
 
 /// <summary>Where the readings stand.</summary>
 /// <param name="File">File name beside the design file.</param>

@@ -23,6 +23,9 @@ public sealed record Steps
     /// <summary>An E series (<c>E24</c>) or <c>drawer</c>.</summary>
     public string Stock { get; init; } = "E24";
 
+    /// <summary>Resistors at hand in the shop's drawer, ohm, which <c>drawer</c> picks from.</summary>
+    public IReadOnlyList<Value> Drawer { get; init; } = [];
+
     /// <summary>What every resistor of the chain is rated for.</summary>
     public ResistorKind Part { get; init; } = new();
 

@@ -68,8 +68,9 @@ internal static class BindElectric
         };
     }
 
-    public static Design.Steps? Steps(TableReader r)
+    public static Design.Steps? Steps(TableReader r, TableReader drawer)
     {
+        var resistors = drawer.Quantities("resistors");
         if (!r.IsThere)
         {
             return null;
@@ -92,6 +93,7 @@ internal static class BindElectric
             Switches = r.Count("switches", 0),
             Targets = Targets(r),
             Stock = Stock(r),
+            Drawer = resistors,
             Part = new ResistorKind
             {
                 Tolerance = part.WithDefault("tolerance"),

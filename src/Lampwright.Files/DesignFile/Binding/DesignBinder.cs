@@ -21,7 +21,7 @@ internal static class DesignBinder
             Place = Place(top.Table("place")),
             Emitters = [.. top.Named("emitter").Select(BindElectric.Emitter)],
             Drivers = [.. top.Named("driver").Select(BindElectric.Driver)],
-            Steps = BindElectric.Steps(top.Table("steps")),
+            Steps = BindElectric.Steps(top.Table("steps"), top.Table("drawer")),
             Interfaces = [.. top.Named("interface").Select(BindCooling.Interface).OfType<ThermalInterface>()],
             Sinks = [.. top.Named("sink").Select(BindCooling.Sink)],
             Fans = [.. top.Named("fan").Select(BindCooling.Fan)],
@@ -40,7 +40,6 @@ internal static class DesignBinder
             Rules = Rules(top.Table("rules"), context),
             Readings = Readings(top.Table("readings")),
         };
-        _ = top.Table("drawer").Quantities("resistors");
         UnknownKeys.Tell(context);
         return design;
     }
@@ -76,13 +75,15 @@ internal static class DesignBinder
         foreach (var name in rules.Names)
         {
             var rule = rules.Inner(name, "rules.*");
-            var (value, because) = (rule.Optional("value"), rule.Text("because"));
+            var (formula, ofFirstSheet) = SheetFormula(rule, context);
+            var value = formula is null ? rule.Optional("value") : ofFirstSheet;
+            var because = rule.Text("because");
             if (value is null || because.Length == 0)
             {
                 continue;
             }
 
-            overrides.Add(new RuleOverride(name, value, because));
+            overrides.Add(new RuleOverride(name, value, because) { Formula = formula });
             context.Notes.Add(
                 FileRules.Overridden.At(
                     rule.Path,
@@ -92,6 +93,36 @@ internal static class DesignBinder
         }
 
         return overrides;
+    }
+
+    /// <summary>An expression over <c>thickness</c> and <c>radius</c>, with its value for the first sheet, or for one of 1 mm.</summary>
+    private static (Formula? Formula, Value? OfFirstSheet) SheetFormula(TableReader rule, LoadContext context)
+    {
+        if (
+            rule.Node("value") is not DocScalar scalar
+            || !ExpressionText.IsExpression(scalar.Text)
+            || !ExpressionText.TryParse(scalar.Text, out var read, out _)
+        )
+        {
+            return (null, null);
+        }
+
+        if (Formula.Of(read!, context.Values.Lookup) is not { } formula)
+        {
+            return (null, null);
+        }
+
+        var sheet = context.Ids.Names("sheet").FirstOrDefault() ?? "";
+        var thickness = context.Values.Lookup($"sheet.{sheet}.thickness").Value?.Nominal.Si ?? 0.001;
+        var radius = context.Values.Lookup($"sheet.{sheet}.radius").Value?.Nominal.Si ?? thickness;
+        var at = rule.Path + ".value";
+        if (formula.TryEvaluate(thickness, radius, out var value, out var error))
+        {
+            return (formula, new Value(value!.Nominal.Si, value.HalfWidth, Origin.Computed, at));
+        }
+
+        context.Problem(scalar, at, error!);
+        return (formula, null);
     }
 
     private static ReadingsSource? Readings(TableReader r)

@@ -61,11 +61,14 @@ internal sealed class ThingIds
     public bool IsKnown(string to, string? part, string name) =>
         to switch
         {
-            "thing" => _things.Contains(name)
-                || (name.EndsWith(']') && _things.Contains(name[..name.IndexOf('[', StringComparison.Ordinal)])),
+            "thing" => _things.Contains(Whole(name)),
             "pattern" => _patterns.Contains(name) || IsScrew(name),
             _ => Accepted(to, part).Contains(name, StringComparer.Ordinal),
         };
+
+    /// <summary>The pattern of a member of it: <c>sink_tray.vents[3,2]</c> belongs to <c>sink_tray.vents</c>.</summary>
+    private static string Whole(string name) =>
+        name.EndsWith(']') && name.IndexOf('[', StringComparison.Ordinal) is var open and > 0 ? name[..open] : name;
 
     /// <summary>The nearest known name to a wrong one.</summary>
     public string? Nearest(string to, string? part, string name) => Quantities.Nearest.Of(name, Accepted(to, part));

@@ -122,7 +122,13 @@ internal static class StatementScan
         }
 
         var equal = line.IndexOf('=');
-        if (bracket != '[' || equal <= 0)
+        if (equal <= 0)
+        {
+            return false;
+        }
+
+        // In braces the next key is legal behind a comma; without one the braces were forgotten.
+        if (bracket == '{' && text.AsSpan(0, at).TrimEnd() is [.., ',' or '{'])
         {
             return false;
         }

@@ -19,6 +19,21 @@ internal static class TomlRecovery
     {
         var troubles = new List<TextTrouble>();
         var buffer = text;
+        if (text.EndsWith('\\'))
+        {
+            // The reader throws at an escape that the end of the file cuts off.
+            troubles.Add(
+                new TextTrouble(
+                    text.Length - 1,
+                    1,
+                    "\\",
+                    "nothing",
+                    "A '\\' stands at the very end. Accepted: nothing."
+                )
+            );
+            buffer = text[..^1] + ' ';
+        }
+
         for (var round = 0; ; round++)
         {
             DocumentSyntax document;
@@ -29,6 +44,14 @@ internal static class TomlRecovery
             catch (TomlException e)
             {
                 troubles.Add(new TextTrouble(0, 0, "", "brackets at most 60 deep", Sentence(e.Message)));
+                return (null, troubles);
+            }
+            catch (Exception e) when (e is ArgumentException or InvalidOperationException or IndexOutOfRangeException)
+            {
+                // A fault of the reader itself must not end in a stack trace on a maker's screen.
+                troubles.Add(
+                    new TextTrouble(0, 0, "", "a text in TOML", $"The file cannot be read: {Sentence(e.Message)}")
+                );
                 return (null, troubles);
             }
 
@@ -90,14 +113,20 @@ internal static class TomlRecovery
     private static (int Start, int End, TextTrouble Trouble) Broken(string text, DiagnosticMessage message)
     {
         var offset = Math.Clamp(message.Span.Offset, 0, text.Length);
-        if (StatementScan.UnclosedBefore(text, offset) is { } open)
+        var open = StatementScan.UnclosedBefore(text, offset);
+        if (open is { } header && string.IsNullOrWhiteSpace(text[header.Start..header.Bracket]))
         {
-            var shown = text[open.Bracket];
+            // A header without its end; what follows is told below.
+            offset = header.Bracket;
+        }
+        else if (open is { } list)
+        {
+            var shown = text[list.Bracket];
             return (
-                open.Start,
-                open.End,
+                list.Start,
+                list.End,
                 new TextTrouble(
-                    open.Bracket,
+                    list.Bracket,
                     1,
                     shown.ToString(),
                     $"the closing {(shown == '[' ? ']' : '}')}",

@@ -34,9 +34,14 @@ internal sealed class TreeBuilder(DesignText source, int shift)
 
         var start = table.OpenBracket.Span.Offset + shift;
         var headerEnd = (table.CloseBracket ?? (SyntaxNode)table.Name).Span is var span
-            ? span.Offset + span.Length + shift
+            ? Clamp(span.Offset + span.Length + shift)
             : 0;
         var parts = Parts(table.Name);
+        if (parts.Count == 0)
+        {
+            return;
+        }
+
         var parent = _root;
         for (var i = 0; i < parts.Count - 1 && parent is not null; i++)
         {
@@ -101,7 +106,7 @@ internal sealed class TreeBuilder(DesignText source, int shift)
         }
 
         var start = parts[0].Start;
-        var end = pair.Value.Span.Offset + pair.Value.Span.Length + shift;
+        var end = Clamp(pair.Value.Span.Offset + pair.Value.Span.Length + shift);
         DocTable? target = table;
         for (var i = 0; i < parts.Count - 1 && target is not null; i++)
         {
@@ -143,7 +148,13 @@ internal sealed class TreeBuilder(DesignText source, int shift)
 
     private DocNode? Value(ValueSyntax value)
     {
-        var (start, length) = (value.Span.Offset + shift, value.Span.Length);
+        var start = value.Span.Offset + shift;
+        var length = Clamp(start + value.Span.Length) - start;
+        if (length < 0)
+        {
+            return null;
+        }
+
         switch (value)
         {
             case StringValueSyntax text:
@@ -182,6 +193,9 @@ internal sealed class TreeBuilder(DesignText source, int shift)
                 return null;
         }
     }
+
+    /// <summary>The reader lets what is never closed end beyond the end of the text.</summary>
+    private int Clamp(int end) => Math.Min(end, source.Text.Length);
 
     private string Written(int start, int length) => source.Text.Substring(start, length);
 

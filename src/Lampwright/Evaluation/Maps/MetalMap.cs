@@ -53,7 +53,7 @@ internal static class MetalMap
                     .Select(s => new SeamSpec(s.Id, s.Between[0], s.Between[1], s.Kind, s.Gap?.Nominal ?? 0)),
             ],
             Brake = Brake(design.Brake),
-            Limits = Limits(design.Rules),
+            Limits = Limits(design.Rules, sheet),
         };
     }
 
@@ -149,9 +149,13 @@ internal static class MetalMap
             ClosingAngleRad = brake.Closing.Nominal,
         };
 
-    private static MetalLimits Limits(IReadOnlyList<RuleOverride> rules)
+    private static MetalLimits Limits(IReadOnlyList<RuleOverride> rules, SheetSpec sheet)
     {
-        double? Of(string name) => rules.FirstOrDefault(r => r.Name == name)?.Value.Nominal;
+        double? Of(string name) =>
+            rules.FirstOrDefault(r => r.Name == name) is { } rule
+                ? rule.Formula?.ForSheet(sheet.ThicknessM, sheet.InsideRadiusM) ?? rule.Value.Nominal
+                : null;
+
         return new MetalLimits
         {
             LeastFlangeM = Of("least_flange"),

@@ -51,7 +51,10 @@ public sealed class LoadTests
         Assert.Equal(0.004, design.Parts[0].Holes[2].Shape!.Width.Nominal, 1e-12);
         Assert.True(design.Joints[0].Screw!.Nut);
         Assert.Equal("yoke", design.Assembly!.Fixed);
-        Assert.Equal(0.006, design.Rules[0].Value.Nominal, 1e-12);
+        Assert.Equal(0.006, design.Rules[1].Value.Nominal, 1e-12);
+        Assert.Equal(0.0039, design.Rules[0].Value.Nominal, 1e-12);
+        Assert.Equal(0.0025, design.Rules[0].Formula!.ForSheet(0.001, 0.0005)!.Value, 1e-12);
+        Assert.Equal(0.22, design.Steps.Drawer[1].Nominal, 1e-12);
         Assert.Equal(0.2, design.Readings!.Factor.HalfWidth, 1e-12);
         Assert.Equal(1.02, design.Brake.Length.Nominal, 1e-12);
     }

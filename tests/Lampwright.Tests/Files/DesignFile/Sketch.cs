@@ -163,6 +163,7 @@ internal static class Sketch
         friction = "0.15 ± 0.03"
 
         [rules]
+        hole_to_bend = { value = "{2*thickness + radius}", because = "small holes" }
         hole_to_edge = { value = "{2*gap}", because = "filed round after bending" }
 
         [readings]
