@@ -36,21 +36,26 @@ internal sealed class BlankLabels(
     /// <summary>Bends whose words found no room: the number that stands there, and the words for the legend.</summary>
     public IReadOnlyList<(string Key, string Text)> Keys => keys;
 
-    /// <summary>A letter at the first hole of each group, and at every one of a small group.</summary>
+    /// <summary>A letter at the first hole of each group, and at every one of a small group that has room for it.</summary>
     public void HoleLetters()
     {
         foreach (var group in groups)
         {
-            foreach (var hole in group.Holes.Take(group.Holes.Count <= 4 ? 4 : 1))
+            var found = group
+                .Holes.Take(group.Holes.Count <= 4 ? 4 : 1)
+                .Select(h => (Hole: h, Place: LetterPlace(h, group.Letter)))
+                .ToList();
+            var least = found.Min(f => f.Place.Cost);
+            var isDrawn = false;
+            foreach (var (hole, _) in found.OrderBy(f => f.Place.Cost > least))
             {
-                var (least, most) = hole.Outline.Box;
-                var half = (most - least) * (k / 2);
-                var c = hole.Centre * k;
-                var at =
-                    Math.Min(half.X, half.Y) > size
-                        ? c + new Vec2(0.9, 0.9)
-                        : Best(group.Letter, LetterPlaces(c, half, group.Letter), TextAnchor.Start, 0).At;
-                draw.Text(hole.Id, group.Letter, at, size, TextRole.Hole);
+                // Asked again, as the letters before it have taken room.
+                var (at, cost) = LetterPlace(hole, group.Letter);
+                if (cost < 1 || !isDrawn)
+                {
+                    draw.Text(hole.Id, group.Letter, at, size, TextRole.Hole);
+                    isDrawn = true;
+                }
             }
         }
     }
@@ -89,6 +94,16 @@ internal sealed class BlankLabels(
 
     private static string BendText(BlankBend bend) =>
         Numbers.Tenths(bend.AngleRad * 180 / Math.PI) + "° " + (bend.Direction == BendDirection.Down ? "down" : "up");
+
+    private (Vec2 At, double Cost) LetterPlace(BlankHole hole, string letter)
+    {
+        var (least, most) = hole.Outline.Box;
+        var half = (most - least) * (k / 2);
+        var c = hole.Centre * k;
+        return Math.Min(half.X, half.Y) > size
+            ? (c + new Vec2(0.9, 0.9), 0)
+            : Best(letter, LetterPlaces(c, half, letter), TextAnchor.Start, 0);
+    }
 
     private List<Vec2> LetterPlaces(Vec2 c, Vec2 half, string letter)
     {

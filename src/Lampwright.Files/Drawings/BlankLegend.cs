@@ -93,7 +93,7 @@ internal static class BlankLegend
         var written = scale >= 1 ? $"{Numbers.Tenths(scale)}:1" : $"1:{Numbers.Tenths(1 / scale)}";
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"{blank.Part}: {Numbers.Mm(blank.WidthM)} × {Numbers.Mm(blank.HeightM)} mm of {blank.Sheet}, {blank.ThicknessM * 1000:0.##} mm thick; scale {written}"
+            $"{blank.Part}: {Numbers.Place(blank.WidthM * 1000)} × {Numbers.Place(blank.HeightM * 1000)} mm of {blank.Sheet}, {blank.ThicknessM * 1000:0.##} mm thick; scale {written}"
         );
         yield return "seen on the outside; mm from the lower left datum";
         if (blank.Bends.Count > 0)

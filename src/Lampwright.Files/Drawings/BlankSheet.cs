@@ -99,7 +99,7 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
         var c = P(hole.Centre);
         var (least, most) = hole.Outline.Box;
         var (rx, ry) = ((most.X - least.X) * k / 2, (most.Y - least.Y) * k / 2);
-        if (Math.Min(rx, ry) < 1)
+        if (Math.Min(rx, ry) < 0.99)
         {
             return;
         }
@@ -196,12 +196,33 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
 
     private IEnumerable<ChainEntry> CornerPlaces(bool isX)
     {
-        foreach (var corner in blank.Outline.Corners)
+        var corners = blank.Outline.Corners;
+        for (var i = 0; i < corners.Count; i++)
         {
+            var (before, corner, after) = (
+                corners[(i + corners.Count - 1) % corners.Count],
+                corners[i],
+                corners[(i + 1) % corners.Count]
+            );
+            if (IsStraight(before, corner, after))
+            {
+                continue;
+            }
+
             var p = P(corner.Point);
             var (u, v) = isX ? (p.X, p.Y) : (p.Y, p.X);
             yield return new(u, -v, Numbers.Place(u / options.Scale), corner.EdgeId, 1);
         }
+    }
+
+    /// <summary>Whether the outline runs on through a corner, which then only parts two named edges.</summary>
+    private static bool IsStraight(Corner before, Corner corner, Corner after)
+    {
+        var (a, b) = (corner.Point - before.Point, after.Point - corner.Point);
+        return before.Bulge == 0
+            && corner.Bulge == 0
+            && Math.Abs(a.Cross(b)) <= 0.005 * a.Length * b.Length
+            && a.Dot(b) > 0;
     }
 
     /// <summary>One entry a place, bends before corners, without the two ends that the over-all dimension has.</summary>

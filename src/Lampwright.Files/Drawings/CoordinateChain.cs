@@ -45,19 +45,6 @@ internal sealed record CoordinateChain(
     {
         var pitch = size * 1.12;
         var ends = holdsEnds ? pitch : -2 * pitch;
-        if (holdsEnds)
-        {
-            draw.Text(
-                "",
-                "0",
-                Map(TextSide * size * 0.2, Bend + 0.4),
-                size,
-                TextRole.Dimension,
-                TextAnchor.End,
-                TextAngle
-            );
-        }
-
         var kept = Fitting(entries, (int)Math.Floor((length - (2 * ends)) / pitch) + 1);
         if (kept.Count == 0)
         {
@@ -67,6 +54,19 @@ internal sealed record CoordinateChain(
         var places = Spread.Apart([.. kept.Select(e => e.At)], pitch, ends, length - ends);
         var jogs = kept.Where((e, i) => Math.Abs(e.At - places[i]) > 0.01).Any();
         var start = jogs ? Bend + Jog : Bend;
+        if (holdsEnds)
+        {
+            draw.Text(
+                "",
+                "0",
+                Map(TextSide * size * 0.2, start + 0.4),
+                size,
+                TextRole.Dimension,
+                TextAnchor.End,
+                TextAngle
+            );
+        }
+
         var widest = kept.Max(e => TextWidth.Of(e.Text, size)) + 1;
         for (var i = 0; i < kept.Count; i++)
         {
