@@ -39,6 +39,11 @@ public static class BlankDrawing
         Drawing? drawing = null;
         foreach (var scale in Scales)
         {
+            if (blank.WidthM * 1000 * scale > widthMm || blank.HeightM * 1000 * scale > heightMm)
+            {
+                continue;
+            }
+
             drawing = Of(blank, options with { Scale = scale });
             if (drawing.WidthMm <= widthMm && drawing.HeightMm <= heightMm)
             {
@@ -46,6 +51,6 @@ public static class BlankDrawing
             }
         }
 
-        return drawing!;
+        return drawing ?? Of(blank, options with { Scale = Scales[^1] });
     }
 }

@@ -30,10 +30,14 @@ internal readonly record struct TextBox(Vec2[] Corners)
 /// <summary>Knows which places are taken, and how badly a new label would lie there.</summary>
 internal sealed class Crowd
 {
-    private readonly List<TextBox> boxes = [];
+    private readonly List<(TextBox Box, Vec2 Centre, double Radius)> boxes = [];
     private readonly List<(Vec2 A, Vec2 B, double Weight)> lines = [];
 
-    public void Take(TextBox box) => boxes.Add(box);
+    public void Take(TextBox box)
+    {
+        var (centre, radius) = Round(box.Corners);
+        boxes.Add((box, centre, radius));
+    }
 
     public void Take(Vec2 a, Vec2 b, double weight) => lines.Add((a, b, weight));
 
@@ -41,8 +45,15 @@ internal sealed class Crowd
     public double Cost(TextBox box)
     {
         var cost = 0.0;
-        foreach (var other in boxes)
+        var (middle, radius) = Round(box.Corners);
+        foreach (var (other, centre, reach) in boxes)
         {
+            var (x, y) = (centre.X - middle.X, centre.Y - middle.Y);
+            if ((x * x) + (y * y) >= (radius + reach) * (radius + reach))
+            {
+                continue;
+            }
+
             cost += Overlap(box.Corners, other.Corners) ? 10 : 0;
         }
 
@@ -52,6 +63,19 @@ internal sealed class Crowd
         }
 
         return cost;
+    }
+
+    /// <summary>A circle round a place, to pass over the many that are far off.</summary>
+    private static (Vec2 Centre, double Radius) Round(Vec2[] corners)
+    {
+        var centre = (corners[0] + corners[corners.Length / 2]) / 2;
+        var radius = 0.0;
+        foreach (var c in corners)
+        {
+            radius = Math.Max(radius, (c - centre).Length);
+        }
+
+        return (centre, radius);
     }
 
     /// <summary>Whether two convex shapes overlap (separating axes).</summary>

@@ -25,7 +25,7 @@ public sealed record BodySpec(string Id, double? MassKg, Vec3 CentreOfMass, IRea
 /// <param name="ThicknessM">Material along the axis, metres: sheet thickness, depth of a through hole or of a tapped hole.</param>
 public sealed record PatternSpec(
     string Id,
-    IReadOnlyList<HoleSpec> Holes,
+    IReadOnlyList<PatternHole> Holes,
     Vec3 Outward,
     Vec3 Along,
     double DiameterM,
@@ -44,6 +44,12 @@ public sealed record PatternSpec(
     /// <summary>True when a screw cannot come out on the other side.</summary>
     public bool IsBlind { get; init; }
 
+    /// <summary>How far a screw can slide in a slot, end to end (over-all length less width), metres; 0 for round holes.</summary>
+    public double SlideM { get; init; }
+
+    /// <summary>Direction of the slots, in the body's frame; of no meaning for round holes.</summary>
+    public Vec3 SlideAlong { get; init; }
+
     /// <summary>True when the maker drills it; false for the holes of a bought thing.</summary>
     public bool IsMadeByHand { get; init; } = true;
 }
@@ -51,4 +57,4 @@ public sealed record PatternSpec(
 /// <summary>A hole.</summary>
 /// <param name="Id">Permanent id, for example <c>sink_tray.face.fan[1,2]</c>.</param>
 /// <param name="Centre">Centre on the near side, in the body's frame, metres.</param>
-public sealed record HoleSpec(string Id, Vec3 Centre);
+public sealed record PatternHole(string Id, Vec3 Centre);

@@ -33,14 +33,15 @@ internal sealed record Contact(Vec3 U, Vec3 V, Vec3 D, double Height, Vec2[] Hol
         var u = along.Unit;
         var d = far ? -outward : outward;
         var v = d.Cross(u);
-        var near = pattern.Holes.Average(h => h.Centre.Dot(outward));
-        return new(
-            u,
-            v,
-            d,
-            far ? pattern.ThicknessM - near : near,
-            [.. pattern.Holes.Select(h => new Vec2(h.Centre.Dot(u), h.Centre.Dot(v)))]
-        );
+        var (near, holes) = (0.0, new Vec2[pattern.Holes.Count]);
+        for (var i = 0; i < holes.Length; i++)
+        {
+            var centre = pattern.Holes[i].Centre;
+            near += centre.Dot(outward) / holes.Length;
+            holes[i] = new(centre.Dot(u), centre.Dot(v));
+        }
+
+        return new(u, v, d, far ? pattern.ThicknessM - near : near, holes);
     }
 
     /// <summary>Frame of the body whose side <paramref name="other"/> lies on this side, in the frame of this body.</summary>

@@ -28,9 +28,10 @@ public static class Fit
         var joints = Layers(spec, findings);
         var placing = Placing.Of(fixedBody, joints);
         var results = new List<JointResult>();
-        foreach (var joint in joints)
+        var bridges = Bridges.Of(joints);
+        for (var i = 0; i < bridges.Length; i++)
         {
-            results.Add(Look(joint, joints, placing, spec.Limits, findings));
+            results.Add(Look(joints[i], bridges[i], placing, spec.Limits, findings));
         }
 
         var placed = new List<PlacedBody>();
@@ -85,7 +86,7 @@ public static class Fit
 
     private static JointResult Look(
         JointLayers joint,
-        List<JointLayers> joints,
+        bool isBridge,
         Placing placing,
         FitUpLimits limits,
         List<Finding> findings
@@ -100,7 +101,6 @@ public static class Fit
             return new(joint.Spec, [], [], grip, reach);
         }
 
-        var isBridge = !IsHeldOtherwise(joint, joints);
         var meeting = Meeting.Of(joint, placing.Places, thread, limits, isBridge);
         JointFindings.OfMeeting(joint, meeting, placing, isBridge, thread, limits, findings);
         return new(joint.Spec, meeting.Holes, meeting.TurnsRad, grip, reach);
@@ -121,26 +121,5 @@ public static class Fit
             : isTapped ? last.ThicknessM
             : 0;
         return new(layers, screw.Washers * sizes.WasherM, held, thread, screw.HasNut, isTapped && last.IsBlind);
-    }
-
-    /// <summary>Whether the bodies of a joint stay joined when it is taken away, so that it must meet where others hold them.</summary>
-    private static bool IsHeldOtherwise(JointLayers joint, List<JointLayers> joints)
-    {
-        var reached = new HashSet<string>(StringComparer.Ordinal) { joint.Layers[0].Body.Id };
-        var grew = true;
-        while (grew)
-        {
-            grew = false;
-            foreach (var other in joints.Where(j => !ReferenceEquals(j, joint)))
-            {
-                var bodies = other.Layers.Select(l => l.Body.Id).ToList();
-                if (bodies.Exists(reached.Contains))
-                {
-                    bodies.ForEach(b => grew |= reached.Add(b));
-                }
-            }
-        }
-
-        return joint.Layers.Skip(1).Any(l => reached.Contains(l.Body.Id));
     }
 }

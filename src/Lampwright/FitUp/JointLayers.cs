@@ -6,11 +6,10 @@ namespace Lampwright.FitUp;
 internal sealed record JointLayers(JointSpec Spec, IReadOnlyList<JointLayer> Layers)
 {
     /// <summary>Side of a layer that touches the next one.</summary>
-    public Contact Towards(int layer) =>
-        Contact.Of(Layers[layer].Pattern, layer == 0 ? Layers[0].IsFar : !Layers[layer].IsFar);
+    public Contact Towards(int layer) => layer == 0 ? Layers[0].Touching : Layers[layer].Opposite;
 
     /// <summary>Side of a layer that touches the one before it.</summary>
-    public Contact Back(int layer) => Contact.Of(Layers[layer].Pattern, Layers[layer].IsFar);
+    public Contact Back(int layer) => Layers[layer].Touching;
 
     /// <summary>Turn told for a layer against the one before it: that of the joint for the second layer, none for those behind it.</summary>
     public double? Turn(int layer) => layer == 1 ? Spec.TurnRad : null;
@@ -31,4 +30,11 @@ internal sealed record JointLayers(JointSpec Spec, IReadOnlyList<JointLayer> Lay
 /// <param name="Body">The body.</param>
 /// <param name="Pattern">Its pattern.</param>
 /// <param name="IsFar">True when its far side touches the layer before it (the first: the layer after it).</param>
-internal sealed record JointLayer(BodySpec Body, PatternSpec Pattern, bool IsFar);
+internal sealed record JointLayer(BodySpec Body, PatternSpec Pattern, bool IsFar)
+{
+    /// <summary>The side that <see cref="IsFar"/> names.</summary>
+    public Contact Touching { get; } = Contact.Of(Pattern, IsFar);
+
+    /// <summary>The side opposite of it.</summary>
+    public Contact Opposite { get; } = Contact.Of(Pattern, !IsFar);
+}

@@ -45,11 +45,17 @@ internal sealed record Meeting(
             ];
         }
 
+        var slides = joint
+            .Layers.Select(l => places[l.Body.Id].Direction(l.Pattern.SlideAlong))
+            .Select(s => new Vec2(s.Dot(u), s.Dot(v)))
+            .ToArray();
         var (gap, tilt, turns) = Planes(joint, places);
         var holes = new List<HoleMeeting>();
         foreach (var members in Stacked(layers))
         {
-            holes.Add(Worst(joint, layers, members, thread, limits, floats ? Share(layers.Min(l => l.Length)) : 1));
+            holes.Add(
+                Worst(joint, layers, slides, members, thread, limits, floats ? Share(layers.Min(l => l.Length)) : 1)
+            );
         }
 
         return new(holes, turns, gap, tilt);
@@ -126,6 +132,7 @@ internal sealed record Meeting(
     private static HoleMeeting Worst(
         JointLayers joint,
         Vec2[][] layers,
+        Vec2[] slides,
         int[] members,
         MetricThread? thread,
         FitUpLimits limits,
@@ -139,7 +146,8 @@ internal sealed record Meeting(
             for (var j = i + 1; j < members.Length; j++)
             {
                 var (a, b) = (joint.Layers[i].Pattern, joint.Layers[j].Pattern);
-                var apart = layers[j][members[j]] - layers[i][members[i]];
+                var apart = Slid(layers[j][members[j]] - layers[i][members[i]], slides[i], a.SlideM);
+                apart = Slid(apart, slides[j], b.SlideM);
                 var may = thread is null
                     ? limits.WithoutScrewM
                     : PositionTolerance.BetweenM(
@@ -159,6 +167,18 @@ internal sealed record Meeting(
         }
 
         return new(ids, miss, allows, rms);
+    }
+
+    /// <summary>What is left of a miss when the screw slides in a slot, by half its travel to either side.</summary>
+    private static Vec2 Slid(Vec2 apart, Vec2 along, double slideM)
+    {
+        if (!(slideM > 0) || !(along.Length > 1e-9))
+        {
+            return apart;
+        }
+
+        var unit = along.Unit;
+        return apart - (unit * Math.Clamp(apart.Dot(unit), -slideM / 2, slideM / 2));
     }
 
     /// <summary>Diameter of a hole; a medium clearance hole where none is told.</summary>

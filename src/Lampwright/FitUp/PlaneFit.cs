@@ -61,28 +61,35 @@ internal readonly record struct PlaneFit(double TurnRad, Vec2 Shift, double RmsM
         };
     }
 
-    /// <summary>Pairs of points nearest to one another, each point in one pair at most.</summary>
-    public static List<(int A, int B)> Pairs(Vec2[] a, Vec2[] b)
+    /// <summary>Pairs of points nearest to one another, nearest pair first, each point in one pair at most.</summary>
+    public static (int A, int B)[] Pairs(Vec2[] a, Vec2[] b)
     {
-        var all = new List<(double Distance, int A, int B)>(a.Length * b.Length);
-        for (var i = 0; i < a.Length; i++)
+        var pairs = new (int A, int B)[Math.Min(a.Length, b.Length)];
+        Span<bool> usedA = stackalloc bool[a.Length];
+        Span<bool> usedB = stackalloc bool[b.Length];
+        for (var k = 0; k < pairs.Length; k++)
         {
-            for (var j = 0; j < b.Length; j++)
+            var (least, p, q) = (double.PositiveInfinity, 0, 0);
+            for (var i = 0; i < a.Length; i++)
             {
-                all.Add(((a[i] - b[j]).Length, i, j));
-            }
-        }
+                if (usedA[i])
+                {
+                    continue;
+                }
 
-        all.Sort();
-        var (usedA, usedB) = (new bool[a.Length], new bool[b.Length]);
-        var pairs = new List<(int A, int B)>(Math.Min(a.Length, b.Length));
-        foreach (var (_, i, j) in all)
-        {
-            if (!usedA[i] && !usedB[j])
-            {
-                (usedA[i], usedB[j]) = (true, true);
-                pairs.Add((i, j));
+                for (var j = 0; j < b.Length; j++)
+                {
+                    var (x, y) = (a[i].X - b[j].X, a[i].Y - b[j].Y);
+                    var square = (x * x) + (y * y);
+                    if (!usedB[j] && square < least)
+                    {
+                        (least, p, q) = (square, i, j);
+                    }
+                }
             }
+
+            (usedA[p], usedB[q]) = (true, true);
+            pairs[k] = (p, q);
         }
 
         return pairs;
@@ -137,26 +144,36 @@ internal readonly record struct PlaneFit(double TurnRad, Vec2 Shift, double RmsM
 
     private static PlaneFit Refined(Vec2[] still, Vec2[] moved, PlaneFit guess)
     {
-        var pairs = Pairs(still, Array.ConvertAll(moved, m => m.Turned(guess.TurnRad) + guess.Shift));
-        var (a, b) = (pairs.ConvertAll(p => still[p.A]).ToArray(), pairs.ConvertAll(p => moved[p.B]).ToArray());
-        var (ca, cb) = (Mean(a), Mean(b));
-        var (cross, dot) = (0.0, 0.0);
-        for (var i = 0; i < a.Length; i++)
+        var turned = new Vec2[moved.Length];
+        for (var i = 0; i < moved.Length; i++)
         {
-            cross += (b[i] - cb).Cross(a[i] - ca);
-            dot += (b[i] - cb).Dot(a[i] - ca);
+            turned[i] = moved[i].Turned(guess.TurnRad) + guess.Shift;
+        }
+
+        var pairs = Pairs(still, turned);
+        var (ca, cb) = (default(Vec2), default(Vec2));
+        foreach (var (i, j) in pairs)
+        {
+            (ca, cb) = (ca + (still[i] / pairs.Length), cb + (moved[j] / pairs.Length));
+        }
+
+        var (cross, dot) = (0.0, 0.0);
+        foreach (var (i, j) in pairs)
+        {
+            cross += (moved[j] - cb).Cross(still[i] - ca);
+            dot += (moved[j] - cb).Dot(still[i] - ca);
         }
 
         var turn = cross == 0 && dot == 0 ? guess.TurnRad : Math.Atan2(cross, dot);
         var shift = ca - cb.Turned(turn);
         var sum = 0.0;
-        for (var i = 0; i < a.Length; i++)
+        foreach (var (i, j) in pairs)
         {
-            var left = a[i] - (b[i].Turned(turn) + shift);
+            var left = still[i] - (moved[j].Turned(turn) + shift);
             sum += left.Dot(left);
         }
 
-        return new(Wrapped(turn), shift, Math.Sqrt(sum / a.Length), 1);
+        return new(Wrapped(turn), shift, Math.Sqrt(sum / pairs.Length), 1);
     }
 
     private static PlaneFit Inverse(PlaneFit fit) =>

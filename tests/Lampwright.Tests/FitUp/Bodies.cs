@@ -18,7 +18,7 @@ internal static class Bodies
         double thickness = 0.0012
     )
     {
-        var holes = new List<HoleSpec>();
+        var holes = new List<PatternHole>();
         for (var j = 0; j < rows; j++)
         {
             for (var i = 0; i < columns; i++)

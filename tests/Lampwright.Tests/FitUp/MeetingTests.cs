@@ -48,4 +48,45 @@ public sealed class MeetingTests
     [InlineData(HoleMarking.DrilledTogether, 0.03)]
     public void Two_holes_made_by_hand_scatter_by_their_marking(HoleMarking marking, double rmsMm) =>
         Assert.Equal(rmsMm, Meeting.PairRmsM(marking, true, true, new()) * 1000, 1e-6);
+
+    [Theory]
+    [InlineData(0.0015, 0.004, 0, 0)] // 1.5 mm along the slot, 2 mm of travel to either side
+    [InlineData(0.0025, 0.004, 0, 0.0005)]
+    [InlineData(0.0015, 0.004, 90, 0.0015)] // the slot lies across
+    [InlineData(0.0015, 0, 0, 0.0015)]
+    public void A_slot_takes_up_a_miss_along_itself(double miss, double travel, double slotDegrees, double leftM)
+    {
+        // Two pivots hold the bodies where they are; a third joint misses along x.
+        var (s, c) = Math.SinCos(slotDegrees * Math.PI / 180);
+        var a = new BodySpec(
+            "a",
+            1,
+            default,
+            [
+                Bodies.Grid("a.p", 2, 1, 0.1, 0),
+                Bodies.Grid("a.q", 1, 1, 0, 0, new(0, 0.05, 0)) with
+                {
+                    SlideM = travel,
+                    SlideAlong = new(c, s, 0),
+                },
+            ]
+        );
+        var b = new BodySpec(
+            "b",
+            1,
+            default,
+            [Bodies.Grid("b.p", 2, 1, 0.1, 0), Bodies.Grid("b.q", 1, 1, 0, 0, new(miss, -0.05, 0))]
+        );
+        JointSpec Joint(string name) =>
+            new(
+                name,
+                ["a." + name, "b." + name],
+                ["near", "near"],
+                0,
+                new("M4", 0.01, true, 0),
+                HoleMarking.DrilledTogether
+            );
+        var result = Fit.Of(new("a", [a, b], [Joint("p"), Joint("q")]));
+        Assert.Equal(leftM, result.Joints[1].Holes[0].DrawnMissM, 1e-9);
+    }
 }

@@ -124,7 +124,7 @@ public sealed class PlacingTests
                     // A plate, and a second one whose frame was chosen at will: mirrored on its back, turned, moved.
                     var still = new PatternSpec(
                         "a.p",
-                        [.. at.Select((p, i) => new HoleSpec($"a{i}", new(p.X, p.Y, 0)))],
+                        [.. at.Select((p, i) => new PatternHole($"a{i}", new(p.X, p.Y, 0)))],
                         new(0, 0, 1),
                         new(1, 0, 0),
                         0.004,
@@ -145,7 +145,7 @@ public sealed class PlacingTests
                                 (p, i) =>
                                 {
                                     var h = truth.In(new(p.X, p.Y, 0));
-                                    return new HoleSpec($"b{i}", new(h.X, h.Y, 0));
+                                    return new PatternHole($"b{i}", new(h.X, h.Y, 0));
                                 }
                             ),
                         ],

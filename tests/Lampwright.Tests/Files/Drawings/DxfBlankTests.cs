@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Lampwright.Files.Drawings;
+using Lampwright.Geometry;
 using Lampwright.Metal;
 
 namespace Lampwright.Tests.Files.Drawings;
@@ -48,6 +49,21 @@ public sealed class DxfBlankTests
     [Fact]
     public Task An_independent_reader_finds_area_and_holes_of_a_computed_blank() =>
         Holds(SheetPart.Of(Tests.Metal.Parts.Tray()).Blank!);
+
+    [Fact]
+    public async Task An_independent_reader_measures_the_slot_of_the_reference_page() // M.X1, formula (derived): 120 + 9π mm²
+    {
+        var slot = Outline.Slot(new(0.013, 0.003), 0.026, 0.006);
+        var blank = SampleBlanks.Of("slot", slot, [], []);
+        var output = await Reader.PythonAsync(
+            Encoding.ASCII.GetBytes(DxfBlank.File(blank)),
+            ".dxf",
+            Measure,
+            "ezdxf",
+            "shapely"
+        );
+        Assert.Equal(148.274, double.Parse(output.Split(' ')[4], CultureInfo.InvariantCulture), 0.01);
+    }
 
     [Fact]
     public Task An_odd_name_leaves_a_clean_file() => Holds(SampleBlanks.Plate("pl\r\n  0\r\nEOF ä ∅ <b>"));
