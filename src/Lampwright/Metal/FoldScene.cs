@@ -10,6 +10,9 @@ public static class FoldScene
 
     private static readonly double MostTurn = Math.PI / 24;
 
+    /// <summary>With more holes in a flat its skins stay whole in the picture and only the rims are drawn: cutting costs their square.</summary>
+    private static readonly int MostCut = 1500;
+
     /// <summary>The body of a part, its points in the part's frame.</summary>
     /// <param name="part">The folded part.</param>
     /// <param name="place">Where it stands in the scene; the part's own frame where null.</param>
@@ -43,7 +46,7 @@ public static class FoldScene
     {
         var outline = face.Flat.Points(Sag);
         var rims = holes.ConvertAll(h => h.Outline.Points(Sag));
-        var cut = Triangulation.Of(outline, rims);
+        var cut = Triangulation.Of(outline, rims.Count <= MostCut ? rims : []);
         var t = part.ThicknessM;
         Vec3 Out(Vec2 p, double z) => face.Frame.Out(new(p.X, p.Y, z));
 

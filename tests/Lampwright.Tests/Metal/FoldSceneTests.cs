@@ -34,6 +34,26 @@ public sealed class FoldSceneTests
         Assert.All(body.Faces.SelectMany(f => f.Normals), n => Assert.Equal(1, n.Length, 1e-9));
     }
 
+    [Fact]
+    public void Sheet_with_very_many_holes_is_still_drawn_at_once()
+    {
+        var spec = new PartSpec("p", Parts.Mild, FaceSpec.Rectangle(1, 1))
+        {
+            Holes =
+            [
+                new("h", "face", default, HoleShape.Round(0.004), HoleAnchor.Centre)
+                {
+                    Pattern = HolePattern.Grid(100, 100, 0.008, 0.008),
+                },
+            ],
+        };
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        var body = FoldScene.Of(SheetPart.Of(spec).Folded!);
+        Assert.True(clock.ElapsedMilliseconds < 5000, $"{clock.ElapsedMilliseconds} ms");
+        Assert.Equal(2, body.Faces[0].Triangles.Count / 3);
+        Assert.Contains(body.Edges, e => e.Id == "p.face.h[100,100]");
+    }
+
     private static double Sixfold(SceneFace face)
     {
         var sum = 0.0;
