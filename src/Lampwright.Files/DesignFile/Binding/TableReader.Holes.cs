@@ -12,6 +12,7 @@ internal sealed partial class TableReader
 
     private static readonly double SmallestHole = 0.2e-3;
     private static readonly double LargestHole = 5;
+    private static readonly double LeastPitch = 0.5e-3;
     private static readonly double MostFieldHoles = 20_000;
 
     /// <summary>A shape of a hole.</summary>
@@ -35,7 +36,7 @@ internal sealed partial class TableReader
         {
             "round" => HoleKind.Round,
             "slot" => HoleKind.Slot,
-            "rectangle" or "square" => HoleKind.Rectangle,
+            "rectangle" or "rect" or "square" => HoleKind.Rectangle,
             _ => null,
         };
         if (kind is null)
@@ -158,7 +159,24 @@ internal sealed partial class TableReader
             grid.MissingIfRequired(grid.Rule("pitch"), "pitch");
         }
 
-        return count is { } c && pitch is { } p ? new GridLayout(c.X, c.Y, p.Size.Width, p.Size.Height) : null;
+        if (count is not { } c || pitch is not { } p)
+        {
+            return null;
+        }
+
+        // One row has no pitch; whatever stands there does not matter.
+        if ((c.X > 1 && p.Size.Width.Nominal < LeastPitch) || (c.Y > 1 && p.Size.Height.Nominal < LeastPitch))
+        {
+            grid.Context.Wrong(
+                grid.Node("pitch")!,
+                grid.Path + ".pitch",
+                "puts holes on top of each other",
+                "at least 0.5 mm wherever there is more than one"
+            );
+            return null;
+        }
+
+        return new GridLayout(c.X, c.Y, p.Size.Width, p.Size.Height);
     }
 
     private static RingLayout? Ring(TableReader ring)

@@ -65,6 +65,7 @@ public static class DesignSchema
         var keys = new List<SchemaKey>();
         SchemaTop.Add(keys);
         SchemaElectric.Add(keys);
+        SchemaSteps.Add(keys);
         SchemaCooling.Add(keys);
         SchemaOptics.Add(keys);
         SchemaMetal.Add(keys);

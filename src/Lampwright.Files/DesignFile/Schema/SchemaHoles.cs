@@ -91,9 +91,9 @@ internal static class SchemaHoles
             .Count("count", 1, 500, "Count along x and y.", required: true, kind: KeyKind.TwoCounts)
             .Length(
                 "pitch",
-                "0.5 mm",
+                "0 mm",
                 "2 m",
-                "Pitch along x and y, or one for both.",
+                "Pitch along x and y, or one for both; at least 0.5 mm where there is more than one.",
                 required: true,
                 kind: KeyKind.OneOrTwoQuantities,
                 example: "[\"76 mm\", \"60 mm\"]"

@@ -59,7 +59,7 @@ public sealed class DocumentationTests
         Assert.Null(DesignSchema.OfPath("..."));
     }
 
-    private static string Root()
+    internal static string Root()
     {
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "Lampwright.slnx")))

@@ -180,6 +180,7 @@ public sealed class LoadTests
     [InlineData("slot 10 mm x 4.3 mm", HoleKind.Slot, 10, 4.3)]
     [InlineData("rectangle 20 mm x 10 mm", HoleKind.Rectangle, 20, 10)]
     [InlineData("rectangle 20 mm × 10 mm r 2 mm", HoleKind.Rectangle, 20, 10)]
+    [InlineData("rect 20 mm x 10 mm", HoleKind.Rectangle, 20, 10)]
     [InlineData("square 1/2 in", HoleKind.Rectangle, 12.7, 12.7)]
     [InlineData("round {2*gap}", HoleKind.Round, 6, 6)]
     [InlineData("slot {max(gap, 10 mm)} x {2*gap}", HoleKind.Slot, 10, 6)]

@@ -151,6 +151,19 @@ public sealed class ProblemTests
     public void A_single_mistake_says_what_would_do(string text, string says) =>
         Assert.Contains(says, string.Join("\n", Load(text).Problems), StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("[2, 1]", "[\"20 mm\", \"0 mm\"]", 0)]
+    [InlineData("[2, 2]", "[\"20 mm\", \"0.4 mm\"]", 1)]
+    [InlineData("[2, 2]", "[\"20 mm\", \"0.5 mm\"]", 0)]
+    [InlineData("[2, 2]", "\"20 mm\"", 0)]
+    public void A_grid_needs_a_pitch_only_where_there_is_more_than_one(string count, string pitch, int problems) =>
+        Assert.Equal(
+            problems,
+            Load(
+                $"format = 1\n[fan.a]\nholes.h = {{ for = \"M4 tap\", grid = {{ count = {count}, pitch = {pitch} }} }}\n"
+            ).Problems.Count
+        );
+
     [Fact]
     public void A_field_of_a_million_holes_is_refused_without_counting_them()
     {

@@ -1,0 +1,183 @@
+using Lampwright.Quantities;
+
+namespace Lampwright.Files.DesignFile.Schema;
+
+/// <summary>Steps and the drawer that they pick from.</summary>
+internal static class SchemaSteps
+{
+    public static void Add(List<SchemaKey> keys)
+    {
+        Steps(new SchemaList(keys, "", "steps"));
+        new SchemaList(keys, "", "steps", inShop: true)
+            .Table("drawer", "What lies in the shop's drawers.")
+            .Quantity(
+                "resistors",
+                Dimension.Resistance,
+                "1 mohm",
+                "10 Mohm",
+                "Resistors at hand, which steps.stock = \"drawer\" takes from.",
+                kind: KeyKind.Quantities,
+                absent: "none",
+                example: "[\"0.1 ohm\", \"0.22 ohm\"]"
+            );
+    }
+
+    private static void Steps(SchemaList top)
+    {
+        var steps = top.Table("steps", "How the light is dimmed: resistors in the driver's sense path.");
+        steps
+            .Refers("emitter", "emitter", "Which emitter.", @default: "main", source: "the usual name")
+            .Refers("driver", "driver", "Which driver.", @default: "main", source: "the usual name")
+            .Choice(
+                "arrangement",
+                ["series chain", "parallel branches", "selector"],
+                "How the resistors are connected.",
+                @default: "series chain",
+                source: "the house's choice"
+            )
+            .Count("switches", 0, 8, "Count of switches.", required: true);
+        var targets = steps.Table(
+            "targets",
+            "Wanted steps of light; instead of the table a list of currents, lux or percent may stand here.",
+            absent: "whatever the chain gives"
+        );
+        targets
+            .Quantity(
+                "every",
+                Dimension.Stops,
+                "0.05 stops",
+                "5 stops",
+                "Distance of two steps in stops of light; a bare number is taken as stops.",
+                absent: "list is used"
+            )
+            .Choice("of", ["light"], "What the stops are of.", absent: "light")
+            .Quantity(
+                "from",
+                Dimension.Current,
+                "1 mA",
+                "200 A",
+                "Current of the brightest step.",
+                absent: "the driver's own current"
+            )
+            .Count("count", 1, 256, "Count of steps.", absent: "every combination")
+            .Other(
+                "list",
+                KeyKind.Quantities,
+                "The steps one by one: currents, lux or percent of the brightest.",
+                absent: "every is used",
+                example: "[\"100 %\", \"50 %\"]"
+            );
+        steps.Text(
+            "stock",
+            "Values that may be picked: an E series from E3 to E192, or drawer for the shop file's.",
+            @default: "E24",
+            source: "what shops have",
+            example: "E24"
+        );
+        steps
+            .Table("part", "What every resistor of the chain is rated for.")
+            .Quantity(
+                "tolerance",
+                Dimension.None,
+                "0",
+                "0.3",
+                "Tolerance.",
+                @default: "1 %",
+                source: "common practice, no source"
+            )
+            .Quantity(
+                "tempco",
+                Dimension.PerTemperature,
+                "0 ppm/K",
+                "10000 ppm/K",
+                "Change over temperature.",
+                @default: "100 ppm/K",
+                source: "common practice, no source"
+            )
+            .Quantity(
+                "rating",
+                Dimension.Power,
+                "10 mW",
+                "1000 W",
+                "Rated power.",
+                @default: "3 W",
+                source: "common practice, no source"
+            )
+            .Quantity(
+                "full_to",
+                Dimension.Temperature,
+                "0 degC",
+                "200 degC",
+                "Full power up to this temperature.",
+                @default: "70 degC",
+                source: "common practice, no source"
+            )
+            .Quantity(
+                "zero_at",
+                Dimension.Temperature,
+                "50 degC",
+                "400 degC",
+                "No power at this temperature.",
+                @default: "155 degC",
+                source: "common practice, no source"
+            );
+        steps
+            .Table("contact", "Resistance of a closed switch.")
+            .Quantity(
+                "typical",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 ohm",
+                "When new.",
+                @default: "10 mohm",
+                source: "common practice, no source"
+            )
+            .Quantity(
+                "most",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 ohm",
+                "When worn.",
+                @default: "50 mohm",
+                source: "common practice, no source"
+            );
+        steps
+            .Table("lead", "Wires between driver and switches.")
+            .Length(
+                "length",
+                "0 m",
+                "100 m",
+                "Length of one lead; there and back count twice.",
+                @default: "0.3 m",
+                source: "common practice, no source"
+            )
+            .Quantity(
+                "area",
+                Dimension.Area,
+                "0.01 mm2",
+                "100 mm2",
+                "Cross-section of the copper.",
+                @default: "0.75 mm2",
+                source: "common practice, no source"
+            );
+        steps
+            .Table("chosen", "Resistors that the maker has chosen.", absent: "the search picks them")
+            .Quantity(
+                "fixed",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 Mohm",
+                "The resistor that is never by-passed, in place of the sense parts.",
+                absent: "the sense parts stay as they are"
+            )
+            .Quantity(
+                "chain",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 Mohm",
+                "The switched resistors in the order of the chain.",
+                required: true,
+                kind: KeyKind.Quantities
+            );
+    }
+}
