@@ -13,8 +13,8 @@ public readonly record struct FunnelFlux(
 );
 
 /// <summary>
-/// Many reflections in the funnel, reduced to ten bands: prepared once at nominal reflectances (a 29 by 29 solve), then a solve of
-/// ten equations for each draw (about a microsecond, no allocation).
+/// Many reflections in the funnel, reduced to thirteen bands: prepared once at nominal reflectances (a 33 by 33 solve), then a solve of
+/// thirteen equations for each draw (about a microsecond, no allocation).
 /// </summary>
 /// <remarks>
 /// Light is followed as: first falls (closed form) and their mirror continuations; the first scattering of those, exact for any
@@ -26,15 +26,19 @@ public readonly record struct FunnelFlux(
 /// </remarks>
 public sealed class FunnelEnclosure
 {
-    /// <summary>Bands: the base, five of the wall, four of the mouth.</summary>
-    internal static readonly int Bands = 10;
+    /// <summary>Bands of one pair of walls.</summary>
+    internal static readonly int PairBands = 4;
 
-    /// <summary>Bands of the wall.</summary>
-    internal static readonly int WallBands = 5;
+    /// <summary>Bands of the wall: those across x, then those across y.</summary>
+    internal static readonly int WallBands = 2 * PairBands;
+
+    /// <summary>Bands: the base, the walls, four of the mouth.</summary>
+    internal static readonly int Bands = 1 + WallBands + 4;
 
     private static readonly int Falls = MirrorPaths.Most + 1;
 
     private readonly FunnelGeometry geometry;
+    private readonly double[] bandAreas = new double[Bands];
     private readonly double[] within; // share of a band's late light on each ring
     private readonly double[] late; // band to band exchange of late light, at from * Bands + to
     private readonly double[] fallen; // per fall and band, what falls
@@ -50,6 +54,7 @@ public sealed class FunnelEnclosure
         for (var j = 0; j < FunnelGeometry.Count; j++)
         {
             var surface = Surface(j);
+            bandAreas[Band(j)] += geometry.AreasM2[j];
             for (var i = 0; i < FunnelGeometry.Count; i++)
             {
                 var share = geometry.Exchange[(j * FunnelGeometry.Count) + i];
@@ -204,7 +209,7 @@ public sealed class FunnelEnclosure
     {
         for (var j = 0; j < FunnelGeometry.Mouths; j++)
         {
-            var ring = 1 + FunnelGeometry.Walls + j;
+            var ring = FunnelGeometry.FirstMouth + j;
             var sum = within[ring] * lateOnBand[Band(ring)];
             var power = 1.0;
             for (var fall = 0; fall < Falls; fall++)
@@ -261,26 +266,17 @@ public sealed class FunnelEnclosure
     }
 
     /// <summary>Area of a wall band in square metres; band 0 is the base.</summary>
-    internal double BandAreaM2(int band)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < FunnelGeometry.Count; i++)
-        {
-            sum += Band(i) == band ? geometry.AreasM2[i] : 0;
-        }
-
-        return sum;
-    }
+    internal double BandAreaM2(int band) => bandAreas[band];
 
     /// <summary>Band that a ring belongs to.</summary>
     internal static int Band(int ring) =>
         ring == 0 ? 0
-        : ring <= FunnelGeometry.Walls ? 1 + ((ring - 1) * WallBands / FunnelGeometry.Walls)
-        : 1 + WallBands + ((ring - 1 - FunnelGeometry.Walls) * (Bands - 1 - WallBands) / FunnelGeometry.Mouths);
+        : ring < FunnelGeometry.FirstMouth ? 1 + ((ring - 1) * PairBands / FunnelGeometry.Walls)
+        : 1 + WallBands + ((ring - FunnelGeometry.FirstMouth) * (Bands - 1 - WallBands) / FunnelGeometry.Mouths);
 
     private static int Surface(int ring) =>
         ring == 0 ? 0
-        : ring <= FunnelGeometry.Walls ? 1
+        : ring < FunnelGeometry.FirstMouth ? 1
         : 2;
 
     private static double[] Fall(FunnelGeometry geometry, int fall) =>

@@ -1,3 +1,5 @@
+using Lampwright.Geometry;
+
 namespace Lampwright.Light;
 
 /// <summary>
@@ -9,30 +11,37 @@ namespace Lampwright.Light;
 /// The funnel is cut by planes parallel to its openings into rings, each of all four walls; mouth into concentric rings. A straight
 /// ray between two cross-sections of a convex funnel passes every cross-section between them, so that all exchange areas follow by
 /// differences from the closed form of two parallel rectangles on one axis (<see cref="ViewFactors.CoaxialExchangeM2"/>), and a
-/// ring's exchange with itself by closure. Within a ring the light is taken as even round the funnel.
+/// ring's exchange with itself by closure. Within a ring the walls across x and across y are told apart (<see cref="WallPairs"/>);
+/// along each the light is taken as even.
 /// <b>Validity</b>: convex four-sided funnel, emitter centred in the plane of the small opening. <b>Source</b>: flux algebra as in
 /// Siegel and Howell, Thermal Radiation Heat Transfer, 4th ed. <b>Accuracy</b>: efficiency within 0.1 % of a patch radiosity for a
 /// diffuse square funnel. <b>Checked by</b>: <i>solver</i> (benchmark funnel), <i>invariant</i> (closure, all light accounted for).
 /// </remarks>
 public sealed class FunnelGeometry
 {
-    /// <summary>Rings of the wall.</summary>
-    internal static readonly int Walls = 20;
+    /// <summary>Rings of the wall; each holds the pair of walls across x and the pair across y.</summary>
+    internal static readonly int Walls = 12;
 
     /// <summary>Concentric rings of the mouth.</summary>
     internal static readonly int Mouths = 8;
 
-    /// <summary>All rings: the base, the walls from small to large, the mouth from the centre outward.</summary>
-    internal static readonly int Count = 1 + Walls + Mouths;
+    /// <summary>Index of the first ring of the mouth.</summary>
+    internal static readonly int FirstMouth = 1 + (2 * Walls);
+
+    /// <summary>
+    /// All patches: the base, the walls across x from small to large, the walls across y, the mouth from the centre outward.
+    /// </summary>
+    internal static readonly int Count = FirstMouth + Mouths;
 
     private FunnelGeometry(FunnelSpec funnel, EmitterFace face)
     {
         Funnel = funnel;
         Face = Fitted(face, funnel);
         Levels = LevelsOf(funnel);
-        Exchange = ExchangeShares(funnel, Levels, out var areas);
-        AreasM2 = areas;
-        First = FirstFall(funnel, Face, Levels);
+        var pairs = new WallPairs(funnel, Levels);
+        AreasM2 = AreasOf(funnel, pairs);
+        Exchange = ExchangeShares(funnel, Levels, pairs);
+        First = FirstFall(funnel, Face, Levels, pairs);
         Mirrored = MirrorPaths.Falls(this);
     }
 
@@ -45,7 +54,7 @@ public sealed class FunnelGeometry
         get
         {
             var sum = 0.0;
-            for (var i = 1 + Walls; i < Count; i++)
+            for (var i = FirstMouth; i < Count; i++)
             {
                 sum += First[i];
             }
@@ -117,7 +126,7 @@ public sealed class FunnelGeometry
         return levels;
     }
 
-    private static double[] FirstFall(FunnelSpec funnel, EmitterFace face, double[] levels)
+    private static double[] FirstFall(FunnelSpec funnel, EmitterFace face, double[] levels, WallPairs pairs)
     {
         var first = new double[Count];
         var exponent = face.BeamExponent;
@@ -133,7 +142,9 @@ public sealed class FunnelGeometry
                 exponent
             );
             through = Math.Min(through, before);
-            first[k] = before - through;
+            var x = SharedByX(face, pairs, k - 1);
+            first[k] = (before - through) * x;
+            first[Walls + k] = (before - through) * (1 - x);
             before = through;
         }
 
@@ -151,14 +162,35 @@ public sealed class FunnelGeometry
                         funnel.DepthM,
                         exponent
                     );
-            first[1 + Walls + j] = Math.Max(through - inside, 0);
+            first[FirstMouth + j] = Math.Max(through - inside, 0);
             inside = Math.Max(through, inside);
         }
 
         return first;
     }
 
-    private static double[] ExchangeShares(FunnelSpec funnel, double[] levels, out double[] areas)
+    /// <summary>Share of a ring's first light that falls on the walls across x; as for a Lambertian face.</summary>
+    private static double SharedByX(EmitterFace face, WallPairs pairs, int ring)
+    {
+        ReadOnlySpan<double> part = [0.2113248654051871, 0.7886751345948129];
+        var (x, y) = (0.0, 0.0);
+        foreach (var u in part)
+        {
+            foreach (var v in part)
+            {
+                var (sine, cosine) = Math.SinCos(v * Math.PI / 2);
+                var point = face.Round
+                    ? new Vec3(face.WidthM / 2 * Math.Sqrt(u) * cosine, face.WidthM / 2 * Math.Sqrt(u) * sine, 0)
+                    : new Vec3(face.WidthM / 2 * u, face.HeightM / 2 * v, 0);
+                x += pairs.FromBase(point, 0, ring);
+                y += pairs.FromBase(point, 1, ring);
+            }
+        }
+
+        return x + y > 0 ? x / (x + y) : 0.5;
+    }
+
+    private static double[] ExchangeShares(FunnelSpec funnel, double[] levels, WallPairs pairs)
     {
         // Cross-sections: the levels from the small opening up, then the growing rectangles of the mouth.
         var sections = new (double A, double B, double Z)[Walls + 1 + Mouths];
@@ -169,8 +201,7 @@ public sealed class FunnelGeometry
 
         for (var j = 0; j < Mouths; j++)
         {
-            var part = (j + 1.0) / Mouths;
-            sections[Walls + 1 + j] = (funnel.LargeWidthM / 2 * part, funnel.LargeHeightM / 2 * part, funnel.DepthM);
+            sections[Walls + 1 + j] = MouthSection(funnel, j);
         }
 
         var count = sections.Length;
@@ -189,84 +220,138 @@ public sealed class FunnelGeometry
             }
         }
 
-        areas = AreasOf(sections, levels);
         var exchange = new double[Count * Count];
         void Set(int i, int j, double area)
         {
             exchange[(i * Count) + j] = exchange[(j * Count) + i] = Math.Max(area, 0);
         }
 
-        // What a rectangle sees of a wall ring is what passes the ring's nearer cross-section but not its farther one.
+        // What a rectangle sees of a wall ring is what passes the ring's nearer cross-section but not its farther one;
+        // the walls across x and y share it by their own views.
+        void Share(int ring, int other, double exact, double x, double y)
+        {
+            var part = x + y > 0 ? x / (x + y) : 0.5;
+            Set(1 + ring, other, exact * part);
+            Set(1 + Walls + ring, other, exact * (1 - part));
+        }
+
         for (var k = 0; k < Walls; k++)
         {
-            Set(0, 1 + k, between[0, k] - between[0, k + 1]);
-            for (var l = k + 1; l < Walls; l++)
-            {
-                Set(1 + k, 1 + l, between[k + 1, l] - between[k + 1, l + 1] - between[k, l] + between[k, l + 1]);
-            }
-
+            var (a, b, z) = sections[0];
+            Share(
+                k,
+                0,
+                between[0, k] - between[0, k + 1],
+                pairs.WithRectangle(0, k, a, b, z),
+                pairs.WithRectangle(1, k, a, b, z)
+            );
+            var (beforeX, beforeY, before) = (0.0, 0.0, 0.0);
             for (var j = 0; j < Mouths; j++)
             {
-                var outer = between[Walls + 1 + j, k + 1] - between[Walls + 1 + j, k];
-                var inner = j == 0 ? 0 : between[Walls + j, k + 1] - between[Walls + j, k];
-                Set(1 + k, 1 + Walls + j, outer - inner);
+                var (ma, mb, mz) = sections[Walls + 1 + j];
+                var exact = between[Walls + 1 + j, k + 1] - between[Walls + 1 + j, k];
+                var (x, y) = (pairs.WithRectangle(0, k, ma, mb, mz), pairs.WithRectangle(1, k, ma, mb, mz));
+                Share(k, FirstMouth + j, exact - before, Math.Max(x - beforeX, 0), Math.Max(y - beforeY, 0));
+                (beforeX, beforeY, before) = (x, y, exact);
+            }
+
+            for (var l = k + 1; l < Walls; l++)
+            {
+                var exact = between[k + 1, l] - between[k + 1, l + 1] - between[k, l] + between[k, l + 1];
+                SetWalls(k, l, Math.Max(exact, 0), pairs.Between(k, l), Set);
             }
         }
 
         for (var j = 0; j < Mouths; j++)
         {
-            Set(0, 1 + Walls + j, between[0, Walls + 1 + j] - (j == 0 ? 0 : between[0, Walls + j]));
+            Set(0, FirstMouth + j, between[0, Walls + 1 + j] - (j == 0 ? 0 : between[0, Walls + j]));
         }
 
-        Close(exchange, areas);
+        SetOwn(exchange, pairs, Set);
+        Normalise(exchange);
         return exchange;
     }
 
-    private static double[] AreasOf((double A, double B, double Z)[] sections, double[] levels)
+    private static void SetWalls(
+        int k,
+        int l,
+        double exact,
+        (double XX, double XY, double YX, double YY) by,
+        Action<int, int, double> set
+    )
     {
-        var areas = new double[Count];
-        areas[0] = 4 * sections[0].A * sections[0].B;
+        var sum = by.XX + by.XY + by.YX + by.YY;
+        var scale = sum > 0 ? exact / sum : 0;
+        set(1 + k, 1 + l, by.XX * scale);
+        set(1 + k, 1 + Walls + l, by.XY * scale);
+        set(1 + Walls + k, 1 + l, by.YX * scale);
+        set(1 + Walls + k, 1 + Walls + l, by.YY * scale);
+    }
+
+    /// <summary>A ring's exchange with itself by closure: what it does not send elsewhere stays in it.</summary>
+    private static void SetOwn(double[] exchange, WallPairs pairs, Action<int, int, double> set)
+    {
         for (var k = 0; k < Walls; k++)
         {
-            var (lower, upper) = (sections[k], sections[k + 1]);
-            var rise = levels[k + 1] - levels[k];
-            var (da, db) = (upper.A - lower.A, upper.B - lower.B);
-            areas[1 + k] =
-                (2 * (lower.B + upper.B) * Math.Sqrt((rise * rise) + (da * da)))
-                + (2 * (lower.A + upper.A) * Math.Sqrt((rise * rise) + (db * db)));
+            var sent = 0.0;
+            for (var i = 0; i < Count; i++)
+            {
+                sent += exchange[((1 + k) * Count) + i] + exchange[((1 + Walls + k) * Count) + i];
+            }
+
+            var exact = Math.Max(pairs.AreaM2(0, k) + pairs.AreaM2(1, k) - sent, 0);
+            var by = pairs.Between(k, k);
+            var across = (by.XY + by.YX) / 2;
+            var sum = by.XX + by.YY + (2 * across);
+            var scale = sum > 0 ? exact / sum : 0;
+            set(1 + k, 1 + k, by.XX * scale);
+            set(1 + Walls + k, 1 + Walls + k, by.YY * scale);
+            set(1 + k, 1 + Walls + k, across * scale);
+        }
+    }
+
+    private static (double A, double B, double Z) MouthSection(FunnelSpec funnel, int ring)
+    {
+        var part = (ring + 1.0) / Mouths;
+        return (funnel.LargeWidthM / 2 * part, funnel.LargeHeightM / 2 * part, funnel.DepthM);
+    }
+
+    private static double[] AreasOf(FunnelSpec funnel, WallPairs pairs)
+    {
+        var areas = new double[Count];
+        areas[0] = funnel.SmallWidthM * funnel.SmallHeightM;
+        for (var k = 0; k < Walls; k++)
+        {
+            areas[1 + k] = pairs.AreaM2(0, k);
+            areas[1 + Walls + k] = pairs.AreaM2(1, k);
         }
 
+        var before = 0.0;
         for (var j = 0; j < Mouths; j++)
         {
-            var outer = sections[Walls + 1 + j];
-            var inner = j == 0 ? (A: 0.0, B: 0.0, Z: 0.0) : sections[Walls + j];
-            areas[1 + Walls + j] = 4 * ((outer.A * outer.B) - (inner.A * inner.B));
+            var (a, b, _) = MouthSection(funnel, j);
+            areas[FirstMouth + j] = (4 * a * b) - before;
+            before = 4 * a * b;
         }
 
         return areas;
     }
 
-    private static void Close(double[] exchange, double[] areas)
+    /// <summary>Exchange areas to shares: every patch sends all of its light somewhere.</summary>
+    private static void Normalise(double[] exchange)
     {
         for (var i = 0; i < Count; i++)
         {
-            var others = 0.0;
-            for (var j = 0; j < Count; j++)
+            var row = exchange.AsSpan(i * Count, Count);
+            var sum = 0.0;
+            foreach (var area in row)
             {
-                others += exchange[(i * Count) + j];
-            }
-
-            // A flat face never sees itself; what a wall ring does not send elsewhere it sends to itself.
-            var wall = i > 0 && i <= Walls;
-            if (wall)
-            {
-                exchange[(i * Count) + i] = Math.Max(areas[i] - others, 0);
-                others += exchange[(i * Count) + i];
+                sum += area;
             }
 
             for (var j = 0; j < Count; j++)
             {
-                exchange[(i * Count) + j] /= others;
+                row[j] /= sum;
             }
         }
     }

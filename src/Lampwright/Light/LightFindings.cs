@@ -9,7 +9,7 @@ namespace Lampwright.Light;
 /// <param name="EvennessLeast">Corner over centre below which it is spoken of; 0.7, half a stop (common practice, no source).</param>
 /// <param name="LookingInFromM">Care distance from which it is spoken of; 0.2 m, the distance at which IEC 62471 judges lamps (memory).</param>
 /// <param name="OpenMirrorShare">Mirrored share from which an open funnel's beam is not resolved; 0.3 (common practice, no source).</param>
-/// <param name="MouthRatioMost">Longer over shorter side of the mouth that the funnel's method covers; 2.5 (comparison with a random walk).</param>
+/// <param name="MouthRatioMost">Longer over shorter side of the mouth that the funnel's method covers; 4 (comparison with a random walk).</param>
 /// <param name="VisibilityMost">Largest stroboscopic visibility measure; 0.4 (EU 2019/2020, memory).</param>
 public sealed record LightLimits(
     double SizesAway = 5,
@@ -18,7 +18,7 @@ public sealed record LightLimits(
     double LookingInFromM = 0.2,
     double OpenMirrorShare = 0.3,
     double VisibilityMost = 0.4,
-    double MouthRatioMost = 2.5
+    double MouthRatioMost = 4
 );
 
 /// <summary>What a foreman would say of the light.</summary>

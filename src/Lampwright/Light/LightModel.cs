@@ -160,7 +160,7 @@ public sealed class LightModel
             var (pa, pb) = (a * part, b * part);
             var atCentre = 4 * ViewFactors.ElementToCornerRectangle(pa, pb, draw.DistanceM);
             var atCorner = ViewFactors.ElementToRectangle(-pa - x, pa - x, -pb - y, pb - y, draw.DistanceM);
-            var light = rings[j] / box.Geometry.AreasM2[1 + FunnelGeometry.Walls + j];
+            var light = rings[j] / box.Geometry.AreasM2[FunnelGeometry.FirstMouth + j];
             centre += light * (atCentre - innerCentre);
             corner += light * (atCorner - innerCorner);
             falling += rings[j];

@@ -127,8 +127,8 @@ public static class LightRules
         "LIT014",
         "Funnel longer and narrower than the method's range",
         Severity.Note,
-        "Take the share that leaves as up to 5 % too high, or measure it.",
-        "Validity of the ring method: sides of the mouth up to 2.5 to 1, by comparison with a random walk"
+        "Take the share that leaves as a few percent too high, or measure it.",
+        "Validity of the ring method: sides of the mouth up to 4 to 1, by comparison with a random walk"
     );
 
     /// <summary>All rules of the station.</summary>

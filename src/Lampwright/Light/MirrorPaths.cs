@@ -47,7 +47,7 @@ internal static class MirrorPaths
         }
 
         var first = 0.0;
-        for (var k = 1; k <= FunnelGeometry.Walls; k++)
+        for (var k = 1; k < FunnelGeometry.FirstMouth; k++)
         {
             first += geometry.First[k];
         }
@@ -124,7 +124,7 @@ internal static class MirrorPaths
         }
 
         point += direction * best;
-        ring = WallRing(levels, point.Z);
+        ring = WallRing(levels, point.Z) + (wall < 2 ? 0 : FunnelGeometry.Walls);
         var outward = (wall & 1) == 0 ? 1.0 : -1.0;
         var k = Slope(funnel, wall);
         var normal = (wall < 2 ? new Vec3(-outward, 0, k) : new Vec3(0, -outward, k)) / Math.Sqrt(1 + (k * k));
@@ -147,6 +147,7 @@ internal static class MirrorPaths
     private static int MouthRing(FunnelSpec funnel, Vec3 point)
     {
         var part = Math.Max(Math.Abs(point.X) / funnel.LargeWidthM, Math.Abs(point.Y) / funnel.LargeHeightM) * 2;
-        return 1 + FunnelGeometry.Walls + Math.Clamp((int)(part * FunnelGeometry.Mouths), 0, FunnelGeometry.Mouths - 1);
+        return FunnelGeometry.FirstMouth
+            + Math.Clamp((int)(part * FunnelGeometry.Mouths), 0, FunnelGeometry.Mouths - 1);
     }
 }

@@ -21,13 +21,13 @@ internal static class OpenMouth
     )
     {
         var (geometry, funnel) = (box.Geometry, box.Geometry.Funnel);
-        var perBand = FunnelGeometry.Walls / FunnelEnclosure.WallBands;
+        var perBand = FunnelGeometry.Walls / FunnelEnclosure.PairBands;
         var inner = View(funnel, 0, x, y, distance);
         var sum = bands[0] / geometry.AreasM2[0] * inner;
-        for (var b = 1; b < bands.Length; b++)
+        for (var b = 1; b <= FunnelEnclosure.PairBands; b++)
         {
             var outer = View(funnel, geometry.Levels[b * perBand], x, y, distance);
-            sum += bands[b] / box.BandAreaM2(b) * Math.Max(outer - inner, 0);
+            sum += Brightness(box, bands, b) * Math.Max(outer - inner, 0);
             inner = outer;
         }
 
@@ -45,19 +45,26 @@ internal static class OpenMouth
     )
     {
         var (geometry, funnel) = (box.Geometry, box.Geometry.Funnel);
-        var perBand = FunnelGeometry.Walls / FunnelEnclosure.WallBands;
+        var perBand = FunnelGeometry.Walls / FunnelEnclosure.PairBands;
         var mouth = funnel.LargeWidthM * funnel.LargeHeightM;
         var inner = Math.Min(geometry.AreasM2[0], mouth);
         var sum = bands[0] / geometry.AreasM2[0] * inner;
-        for (var b = 1; b < bands.Length; b++)
+        for (var b = 1; b <= FunnelEnclosure.PairBands; b++)
         {
             var z = geometry.Levels[b * perBand];
             var outer = Math.Min(4 * funnel.HalfWidthAt(z) * funnel.HalfHeightAt(z), mouth);
-            sum += bands[b] / box.BandAreaM2(b) * Math.Max(outer - inner, 0);
+            sum += Brightness(box, bands, b) * Math.Max(outer - inner, 0);
             inner = outer;
         }
 
         return ((sum + mirrored) / Math.PI) + (beamFactor * Emission.PeakIntensityPerLumen(exponent));
+    }
+
+    /// <summary>Light scattered by a band of all four walls over its area.</summary>
+    private static double Brightness(FunnelEnclosure box, ReadOnlySpan<double> bands, int band)
+    {
+        var other = band + FunnelEnclosure.PairBands;
+        return (bands[band] + bands[other]) / (box.BandAreaM2(band) + box.BandAreaM2(other));
     }
 
     private static double View(FunnelSpec funnel, double z, double x, double y, double distance)

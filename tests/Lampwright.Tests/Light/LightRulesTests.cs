@@ -168,8 +168,8 @@ public class LightRulesTests
     public void Narrow_funnel()
     {
         LightSpec Mouth(double height) => Calm with { Funnel = Calm.Funnel! with { LargeHeightM = height } };
-        Assert.True(Raises(LightRules.FunnelNarrow, Mouth(0.28 / 2.51)));
-        Assert.False(Raises(LightRules.FunnelNarrow, Mouth(0.28 / 2.49)));
+        Assert.True(Raises(LightRules.FunnelNarrow, Mouth(0.28 / 4.01)));
+        Assert.False(Raises(LightRules.FunnelNarrow, Mouth(0.28 / 3.99)));
     }
 
     [Fact]
