@@ -21,11 +21,7 @@ internal static class PartPages
 
     private static void One(PacketBook book, PartAnswer part)
     {
-        var (paper, lying) = (book.Paper, book.Paper.OnItsSide);
-        var upright = Fitting(part, paper);
-        var onItsSide = Fitting(part, lying);
-        var lies = onItsSide.Scale > upright.Scale * 1.001;
-        var drawing = lies ? onItsSide : upright;
+        var (drawing, lies) = Largest(part, book.Paper);
         var material = string.Create(CultureInfo.InvariantCulture, $"{part.Material} {part.ThicknessMm:0.##} mm");
         var sheet = book.Add(new(part.Name, material, drawing.ScaleText), lies);
         Head(sheet, book, part);
@@ -35,8 +31,37 @@ internal static class PartPages
         DrawingOnPaper.Draw(sheet.Ink, drawing, x, y);
     }
 
-    private static Drawing Fitting(PartAnswer part, Paper paper) =>
-        BlankDrawing.Fitting(part.Blank, paper.WidthMm - 40, paper.HeightMm - 43 - HeadHeight, new() { TextMm = 3 });
+    /// <summary>The drawing at the largest scale that fits the paper either way; upright where both ways fit.</summary>
+    private static (Drawing Drawing, bool Lies) Largest(PartAnswer part, Paper paper)
+    {
+        // A drawing is never smaller than its blank, so scales at which the blank alone is too large need not be drawn.
+        var (w, h) = (part.Blank.WidthM * 1000, part.Blank.HeightM * 1000);
+        Drawing? drawing = null;
+        foreach (var scale in BlankDrawing.Scales)
+        {
+            var isLast = scale == BlankDrawing.Scales[^1];
+            if (!isLast && !Fits(w * scale, h * scale, paper) && !Fits(w * scale, h * scale, paper.OnItsSide))
+            {
+                continue;
+            }
+
+            drawing = BlankDrawing.Of(part.Blank, new() { Scale = scale, TextMm = 3 });
+            if (Fits(drawing.WidthMm, drawing.HeightMm, paper))
+            {
+                return (drawing, false);
+            }
+
+            if (Fits(drawing.WidthMm, drawing.HeightMm, paper.OnItsSide))
+            {
+                return (drawing, true);
+            }
+        }
+
+        return (drawing!, false);
+    }
+
+    private static bool Fits(double width, double height, Paper paper) =>
+        width <= paper.WidthMm - 40 && height <= paper.HeightMm - 43 - HeadHeight;
 
     private static void Head(Sheet sheet, PacketBook book, PartAnswer part)
     {
