@@ -11,6 +11,9 @@ public sealed record Chart(string Title, Axis X, Axis Y, IReadOnlyList<ChartLaye
 {
     /// <summary>One sentence that says what to see in it; also its description for people who hear the page.</summary>
     public string Says { get; init; } = "";
+
+    /// <summary>True when one unit is as long on both axes, as on a map.</summary>
+    public bool IsToScale { get; init; }
 }
 
 /// <summary>An axis.</summary>
@@ -88,4 +91,11 @@ public sealed record LevelLayer(string Name, Tint Tint, double Level) : ChartLay
 /// <param name="Y">Second coordinate, with its band.</param>
 /// <param name="XBand">Band of the first coordinate; null for none.</param>
 public sealed record MarkLayer(string Name, Tint Tint, double X, Predicted Y, Predicted? XBand = null)
+    : ChartLayer(Name, Tint);
+
+/// <summary>A field of shares over the whole area of the axes, as a map.</summary>
+/// <param name="Name">Name of the series.</param>
+/// <param name="Tint">Colour of the most.</param>
+/// <param name="Rows">Shares, rows from bottom to top.</param>
+public sealed record CellsLayer(string Name, Tint Tint, IReadOnlyList<IReadOnlyList<double>> Rows)
     : ChartLayer(Name, Tint);

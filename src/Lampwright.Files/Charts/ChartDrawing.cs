@@ -1,3 +1,4 @@
+using Lampwright.Files.Packet;
 using Lampwright.Files.Packet.Fonts;
 
 namespace Lampwright.Files.Charts;
@@ -9,6 +10,8 @@ namespace Lampwright.Files.Charts;
 /// </remarks>
 public static class ChartDrawing
 {
+    private const int MostLines = 3;
+
     /// <summary>Draws a chart into a box.</summary>
     /// <param name="chart">The chart.</param>
     /// <param name="ink">What it is drawn on.</param>
@@ -87,7 +90,11 @@ public static class ChartDrawing
         foreach (var tick in frame.Y.Ticks)
         {
             var at = frame.Y.At(tick);
-            ink.Line(frame.Left, at, frame.Right, at, thin);
+            if (!chart.IsToScale)
+            {
+                ink.Line(frame.Left, at, frame.Right, at, thin);
+            }
+
             ink.Text(
                 frame.Y.Text(tick),
                 frame.Left - (size * 0.5),
@@ -96,7 +103,7 @@ public static class ChartDrawing
             );
         }
 
-        if (frame.Y.Least < 0 && frame.Y.Most > 0)
+        if (!chart.IsToScale && frame.Y.Least < 0 && frame.Y.Most > 0)
         {
             ink.Line(frame.Left, frame.Y.At(0), frame.Right, frame.Y.At(0), new(Palette.Ink, size * 0.07));
         }
@@ -119,7 +126,13 @@ public static class ChartDrawing
             }
             else
             {
-                ink.Text(text, at, frame.Bottom + (size * 1.5), new(size, Palette.Ink, Anchor.Middle));
+                var room = places.Count > 0 ? (frame.Right - frame.Left) / places.Count : double.PositiveInfinity;
+                var line = frame.Bottom + (size * 1.5);
+                foreach (var words in places.Count > 0 ? Texts.Lines(text, room, size) : [text])
+                {
+                    ink.Text(words, at, line, new(size, Palette.Ink, Anchor.Middle));
+                    line += size * 1.2;
+                }
             }
         }
 
@@ -142,11 +155,15 @@ public static class ChartDrawing
         {
             var right = x + width - (size * 0.6);
             var places = chart.X.Places;
-            var widest = places.Select(p => Typeface.WidthOf(p, size)).DefaultIfEmpty(0).Max();
             var rough = Math.Max(size, right - x - (size * 4));
-            var stand = places.Count > 0 && widest > rough / places.Count * 0.92;
+            var lines = places.Count == 0 ? 1 : LinesOfPlaces(places, rough / places.Count * 0.92, size);
+            var stand = lines > MostLines;
+            var widest = places.Select(p => Typeface.WidthOf(p, size)).DefaultIfEmpty(0).Max();
             var caption = end - (size * 0.3);
-            var bottom = caption - (chart.X.Caption.Length > 0 ? size * 1.4 : 0) - (stand ? widest + size : size * 1.7);
+            var bottom =
+                caption
+                - (chart.X.Caption.Length > 0 ? size * 1.4 : 0)
+                - (stand ? widest + size : size * (0.5 + (1.2 * lines)));
             var (xs, ys) = Numbers(chart);
             var scaleY = Scale.Of(chart.Y, ys, bottom, top, (int)Math.Clamp((bottom - top) / (size * 3.2), 2, 8));
             var left =
@@ -154,7 +171,21 @@ public static class ChartDrawing
                 + scaleY.Ticks.Select(t => Typeface.WidthOf(scaleY.Text(t), size)).DefaultIfEmpty(0).Max()
                 + (size * 0.6);
             var scaleX = Scale.Of(chart.X, xs, left, right, (int)Math.Clamp((right - left) / (size * 6), 2, 12));
-            return new(left, right, top, bottom, caption, stand, scaleX, scaleY);
+            var frame = new Frame(left, right, top, bottom, caption, stand, scaleX, scaleY);
+            return chart.IsToScale ? frame.ToScale() : frame;
+        }
+
+        /// <summary>Lines that the names of the places need when they are broken at spaces.</summary>
+        private static int LinesOfPlaces(IReadOnlyList<string> places, double width, double size) =>
+            places.Any(p => p.Split(' ').Any(word => Typeface.WidthOf(word, size) > width))
+                ? MostLines + 1
+                : places.Max(p => Texts.Lines(p, width, size).Count);
+
+        private Frame ToScale()
+        {
+            var unit = Math.Min((Right - Left) / (X.Most - X.Least), (Bottom - Top) / (Y.Most - Y.Least));
+            var (right, top) = (Left + (unit * (X.Most - X.Least)), Bottom - (unit * (Y.Most - Y.Least)));
+            return this with { Right = right, Top = top, X = X with { To = right }, Y = Y with { To = top } };
         }
 
         private static (List<double> X, List<double> Y) Numbers(Chart chart)

@@ -21,6 +21,9 @@ internal static class ChartLayers
                 case BarLayer bars:
                     Bars(chart, bars, ink, frame, size);
                     break;
+                case CellsLayer cells:
+                    Cells(cells, ink, frame, size);
+                    break;
                 case LevelLayer level:
                     Level(level, ink, frame, size);
                     break;
@@ -138,6 +141,36 @@ internal static class ChartLayers
                     bar.Size.High
                 )
             );
+        }
+    }
+
+    private static void Cells(CellsLayer layer, IInk ink, ChartDrawing.Frame frame, double size)
+    {
+        var rows = layer.Rows;
+        var (least, most) = (rows.Min(r => r.Min()), rows.Max(r => r.Max()));
+        var (width, height) = (frame.Right - frame.Left, frame.Bottom - frame.Top);
+        for (var r = 0; r < rows.Count; r++)
+        {
+            for (var c = 0; c < rows[r].Count; c++)
+            {
+                var (w, h) = (width / rows[r].Count, height / rows.Count);
+                var (x, y) = (frame.Left + (c * w), frame.Bottom - ((r + 1) * h));
+                var share = rows[r][c];
+                var tone = most > least ? (share - least) / (most - least) : 1;
+                ink.Path([(x, y), (x + w, y), (x + w, y + h), (x, y + h)], true, null, layer.Tint, 0.06 + (0.6 * tone));
+                var text = ChartText.Fixed(share * 100, 0);
+                if (w > Typeface.WidthOf(text, size * 0.9) * 1.1 && h > size * 1.2)
+                {
+                    ink.Text(
+                        text,
+                        x + (w / 2),
+                        y + (h / 2) + (size * 0.34),
+                        new(size * 0.9, Palette.Ink, Anchor.Middle)
+                    );
+                }
+
+                ink.Readout(x, y, w, h, new(layer.Name, "", $"{text} %", share, null, null));
+            }
         }
     }
 

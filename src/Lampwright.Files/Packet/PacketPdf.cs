@@ -26,6 +26,7 @@ public static class PacketPdf
         WiringPage.Draw(book);
         ChartPages.Draw(book);
         TestSheetPage.Draw(book);
+        LabelsPage.Draw(book);
         book.Save(stream);
     }
 }

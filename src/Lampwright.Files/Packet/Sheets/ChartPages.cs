@@ -14,6 +14,7 @@ internal static class ChartPages
             StepCharts.Junction(evaluation, book.Design.Show),
             HeatCharts.Staircase(evaluation, book.Design.Show),
             HeatCharts.FanCurve(evaluation),
+            LightCharts.Subject(evaluation, book.Design.Subject),
         }
             .OfType<Chart>()
             .Concat((evaluation.Balance?.Tilts ?? []).Select(BalanceCharts.TiltMoment))

@@ -204,12 +204,15 @@ internal static class CoverPage
                 $"{Count(Severity.Stop)} stop, {Count(Severity.Warn)} warn, {Count(Severity.Note)} note; in full on their own sheet"
             )
         );
-        foreach (var finding in findings.Take(3))
+        foreach (var rule in findings.GroupBy(f => f.Code, StringComparer.Ordinal).Take(3))
         {
+            var finding = rule.First();
+            var more = rule.Count() - 1;
+            var also = more > 0 ? string.Create(CultureInfo.InvariantCulture, $" (and {more} more of this kind)") : "";
             flow.Skip(4.4);
             FindingsPage.Tag(flow.Ink, finding.Severity, flow.Left, flow.Y);
             flow.Ink.Text(
-                Texts.Fitting(PaperInk.Readable($"{finding.Code}  {finding.Message}"), flow.Width - 13, 2.9),
+                Texts.Fitting(PaperInk.Readable($"{finding.Code}  {finding.Message}{also}"), flow.Width - 13, 2.9),
                 flow.Left + 13,
                 flow.Y,
                 new(2.9, Palette.Ink)

@@ -64,7 +64,7 @@ internal static partial class DrillPage
             yield return
             [
                 letter,
-                $"{Short(part, group.Holes[0].Id)} … {group.Holes.Count}",
+                $"{Short(part, group.Holes[0].Id, group.On)} … {group.Holes.Count}",
                 group.On,
                 "from",
                 "from",
@@ -81,7 +81,7 @@ internal static partial class DrillPage
             yield return
             [
                 letter,
-                Short(part, hole.Id),
+                Short(part, hole.Id, hole.On),
                 hole.On,
                 At(book, hole.Centre.X).Strong,
                 At(book, hole.Centre.Y).Strong,
@@ -93,8 +93,16 @@ internal static partial class DrillPage
 
     private static Cell At(PacketBook book, double metres) => new(book.Units.Length(metres * 1000));
 
-    private static string Short(PartAnswer part, string id) =>
-        id.StartsWith(part.Name + ".", StringComparison.Ordinal) ? id[(part.Name.Length + 1)..] : id;
+    /// <summary>The id without what the head and the column beside it say already.</summary>
+    private static string Short(PartAnswer part, string id, string on)
+    {
+        foreach (var known in new[] { part.Name + ".", on + "." })
+        {
+            id = id.StartsWith(known, StringComparison.Ordinal) ? id[known.Length..] : id;
+        }
+
+        return id;
+    }
 
     private static Cell CutOf(PacketBook book, HoleGroup group) =>
         group.Holes[0].DiameterM > 0 ? $"Ø {book.Units.Diameter(group.Holes[0].DiameterM * 1000)}" : group.Size;

@@ -18,9 +18,9 @@ internal static class FindingsPage
 
         var flow = new Flow(book, new("Findings")).Begun();
         flow.Title("Findings");
-        foreach (var finding in findings)
+        foreach (var rule in findings.GroupBy(f => f.Code, StringComparer.Ordinal))
         {
-            One(flow, finding);
+            One(flow, [.. rule]);
         }
 
         Influences(flow, book);
@@ -55,24 +55,32 @@ internal static class FindingsPage
             _ => Palette.Soft,
         };
 
-    private static void One(Flow flow, Finding finding)
+    /// <summary>A rule with all places where it is broken.</summary>
+    private static void One(Flow flow, IReadOnlyList<Finding> findings)
     {
+        var rule = findings[0].Rule;
         flow.Need(18);
         flow.Skip(4);
-        Tag(flow.Ink, finding.Severity, flow.Left, flow.Y);
-        var scene = finding.Scene.Length == 0 ? "" : $" ({finding.Scene})";
+        Tag(flow.Ink, rule.Severity, flow.Left, flow.Y);
         flow.Ink.Text(
-            Texts.Fitting(PaperInk.Readable($"{finding.Rule.Title}{scene}"), flow.Width - 32, 3.2, Weight.SemiBold),
+            Texts.Fitting(PaperInk.Readable(rule.Title), flow.Width - 32, 3.2, Weight.SemiBold),
             flow.Left + 13,
             flow.Y,
             new(3.2, Palette.Ink, Weight: Weight.SemiBold)
         );
-        flow.Ink.Text(finding.Code, flow.Left + flow.Width, flow.Y, new(2.6, Palette.Soft, Anchor.End));
+        flow.Ink.Text(rule.Code, flow.Left + flow.Width, flow.Y, new(2.6, Palette.Soft, Anchor.End));
         flow.Skip(1.2);
-        flow.Paragraph(finding.Message, 3, indent: 13);
-        flow.Paragraph($"Do: {finding.Rule.Remedy}", 3, Palette.Hold, Weight.Medium, 13);
-        flow.Paragraph($"{finding.Path}  ·  {finding.Rule.Source}", 2.3, Palette.Soft, indent: 13);
-        flow.Skip(2.2);
+        flow.Paragraph($"Do: {rule.Remedy}", 3, Palette.Hold, Weight.Medium, 13);
+        foreach (var finding in findings)
+        {
+            var scene = finding.Scene.Length == 0 ? "" : $" ({finding.Scene})";
+            flow.Skip(0.5);
+            flow.Paragraph($"{finding.Message}{scene}", 3, indent: 13);
+            flow.Paragraph(finding.Path, 2.3, Palette.Soft, indent: 13);
+        }
+
+        flow.Paragraph($"Source: {rule.Source}", 2.3, Palette.Soft, indent: 13);
+        flow.Skip(2.4);
     }
 
     private static void Influences(Flow flow, PacketBook book)
@@ -83,19 +91,21 @@ internal static class FindingsPage
         }
 
         flow.Head("What the predictions hang on most", "share of the spread that one uncertain value causes");
-        var table = new Table([new("result", "", 62), new("hangs on", "", 78), new("share", "%", 14, 9)], 5, 2.8);
-        table.Draw(
-            flow,
-            [
-                .. book.Evaluation.Influences.Select(i =>
-                    (IReadOnlyList<Cell>)
-                        [
-                            i.Result,
-                            $"{(i.Direction < 0 ? "↓" : "↑")} {i.Variable}",
-                            (i.Share * 100).ToString("0", CultureInfo.InvariantCulture),
-                        ]
-                ),
-            ]
-        );
+        foreach (var result in book.Evaluation.Influences.GroupBy(i => i.Result, StringComparer.Ordinal))
+        {
+            var parts = result
+                .OrderByDescending(i => i.Share)
+                .Take(6)
+                .Select(i =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{(i.Direction < 0 ? "↓" : "↑")} {i.Variable} {i.Share * 100:0} %"
+                    )
+                );
+            flow.Need(12);
+            flow.Paragraph(result.Key, 2.9, weight: Weight.Medium);
+            flow.Paragraph(string.Join("   ", parts), 2.7, Palette.Soft, indent: 4);
+            flow.Skip(1);
+        }
     }
 }

@@ -63,7 +63,7 @@ internal sealed class Flow(PacketBook book, SheetTitle title)
     /// <summary>A head within a sheet.</summary>
     public void Head(string text, string beside = "")
     {
-        Need(24);
+        Need(31);
         Skip(5.5);
         var shown = Texts.Fitting(PaperInk.Readable(text), Width, 4.2, Weight.SemiBold);
         Ink.Text(shown, Left, Y, new(4.2, Palette.Ink, Weight: Weight.SemiBold));

@@ -18,6 +18,7 @@ public sealed class ChartSvgTests
             StepCharts.Junction(light),
             HeatCharts.Staircase(light),
             HeatCharts.FanCurve(light),
+            LightCharts.Subject(light),
             BalanceCharts.TiltMoment(light.Balance!.Tilts[0]),
         }.Select(c => c ?? throw new InvalidOperationException("A chart is missing."));
     }
@@ -52,6 +53,23 @@ public sealed class ChartSvgTests
             first.LuxAtSubject.Low,
             double.Parse(readouts[0].Attribute("data-low")!.Value, CultureInfo.InvariantCulture)
         );
+    }
+
+    [Fact]
+    public void Positions_stand_in_the_order_of_their_light()
+    {
+        var dots = (DotLayer)StepCharts.Light(SampleLight.Evaluation())!.Layers[0];
+        Assert.Equal(dots.Points.Select(p => p.Y.Value).OrderDescending(), dots.Points.Select(p => p.Y.Value));
+    }
+
+    [Fact]
+    public void Map_of_the_subject_keeps_its_shape_and_its_corners()
+    {
+        var light = SampleLight.Evaluation();
+        var cells = (CellsLayer)LightCharts.Subject(light)!.Layers[0];
+        var picture = light.Light!.SubjectPicture;
+        Assert.Equal((picture[0][0], picture[^1][^1]), (cells.Rows[0][0], cells.Rows[^1][^1]));
+        Assert.Equal(1, cells.Rows[cells.Rows.Count / 2][cells.Rows[0].Count / 2]);
     }
 
     [Fact]
@@ -97,5 +115,6 @@ public sealed class ChartSvgTests
         Assert.Null(StepCharts.Junction(nothing));
         Assert.Null(HeatCharts.Staircase(nothing));
         Assert.Null(HeatCharts.FanCurve(nothing));
+        Assert.Null(LightCharts.Subject(nothing));
     }
 }

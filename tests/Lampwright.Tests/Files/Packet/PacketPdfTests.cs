@@ -42,6 +42,8 @@ public sealed class PacketPdfTests
     [InlineData("Drillandtaplist", "M4tap:drill3.3mm")]
     [InlineData("Wiringofthechain", "0.306V|306mV")]
     [InlineData("Testsheet", "fanstopped")]
+    [InlineData("Labels", "withoutthefan")]
+    [InlineData("Charts", "Evennessoverthesubject")]
     [InlineData("Cutlist", "M4×35")]
     [InlineData("Jointsandscrews", "fan.main.mount→tray.fan")]
     [InlineData("Findings", "Findoutwhichsidethesensepartison")]

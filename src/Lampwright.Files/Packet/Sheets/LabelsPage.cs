@@ -1,0 +1,91 @@
+using System.Globalization;
+using Lampwright.Design;
+using Lampwright.Evaluation.Answers;
+using Lampwright.Files.Charts;
+using Lampwright.Files.Packet.Fonts;
+
+namespace Lampwright.Files.Packet.Sheets;
+
+/// <summary>Labels at full size, to cut out and stick on: what the switches do, and what the light is fed with.</summary>
+internal static class LabelsPage
+{
+    private static readonly Stroke cut = new(Palette.Soft, 0.18, [2, 1.2]);
+
+    // A label that is read at arm's length holds no more rows than this.
+    private const int MostRows = 16;
+
+    public static void Draw(PacketBook book)
+    {
+        if (book.Evaluation.Steps is not { Combinations.Count: > 0 } steps)
+        {
+            return;
+        }
+
+        var flow = new Flow(book, new("Labels", Scale: "1:1")).Begun();
+        flow.Title("Labels", "full size; cut along the dashes");
+        Steps(flow, steps);
+        Rating(flow, book, steps);
+    }
+
+    private static void Steps(Flow flow, StepsAnswer steps)
+    {
+        var rows = steps.Combinations.OrderByDescending(c => c.LuxAtSubject.Value).Take(MostRows).ToList();
+        var pips = rows[0].Switches.Length * 3.4;
+        var (width, height, step) = (54 + pips, 12 + (rows.Count * 5.2), 5.2);
+        var (x, y) = (flow.Left, flow.Y);
+        flow.Ink.Path([(x, y), (x + width, y), (x + width, y + height), (x, y + height)], true, cut);
+        var head = new TextStyle(2.5, Palette.Soft);
+        flow.Ink.Text("switches", x + 4, y + 6, head);
+        flow.Ink.Text("stops", x + pips + 20, y + 6, head with { Anchor = Anchor.End });
+        flow.Ink.Text("f/", x + pips + 33, y + 6, head with { Anchor = Anchor.End });
+        flow.Ink.Text("lx", x + pips + 49, y + 6, head with { Anchor = Anchor.End });
+        flow.Ink.Line(x + 4, y + 7.6, x + width - 4, y + 7.6, new(Palette.Ink, 0.25));
+        for (var i = 0; i < rows.Count; i++)
+        {
+            var foot = y + 12 + (i * step);
+            CoverPage.Pips(flow.Ink, rows[i].Switches, x + 4, foot);
+            var style = new TextStyle(3.3, Palette.Ink, Anchor.End, Weight.Medium);
+            flow.Ink.Text(ChartText.Fixed(rows[i].Stops.Value, 1), x + pips + 20, foot, style);
+            flow.Ink.Text(ChartText.Fixed(rows[i].Aperture.Value, 1), x + pips + 33, foot, style);
+            flow.Ink.Text(ChartText.Number(rows[i].LuxAtSubject.Value, 2), x + pips + 49, foot, style);
+        }
+
+        flow.Skip(height + 8);
+    }
+
+    private static void Rating(Flow flow, PacketBook book, StepsAnswer steps)
+    {
+        var lines = new List<string>();
+        if (book.Design.Place.Supply is { } supply)
+        {
+            var kind = supply.Kind == SupplyKind.Dc ? "⎓" : "~";
+            kind = Typeface.Has(kind) ? kind : "DC";
+            var hertz = supply.Frequency is { } f
+                ? string.Create(CultureInfo.InvariantCulture, $"  {f.Nominal:0} Hz")
+                : "";
+            lines.Add(string.Create(CultureInfo.InvariantCulture, $"{supply.Voltage.Nominal:0.#} V {kind}{hertz}"));
+        }
+
+        var most = steps.Combinations.Max(c => c.InputW.High);
+        lines.Add($"at most {ChartText.Number(Math.Ceiling(most), 2)} W without the fan");
+        lines.Add("Hot in use. Do not look into the light. Pull the plug before opening.");
+        const double width = 86;
+        var height = 13 + (5 * lines.Count);
+        flow.Need(height);
+        var (x, y) = (flow.Left, flow.Y);
+        flow.Ink.Path([(x, y), (x + width, y), (x + width, y + height), (x, y + height)], true, cut);
+        flow.Ink.Text(
+            Texts.Fitting(PaperInk.Readable(book.Evaluation.Title), width - 8, 4, Weight.SemiBold),
+            x + 4,
+            y + 7,
+            new(4, Palette.Ink, Weight: Weight.SemiBold)
+        );
+        for (var i = 0; i < lines.Count; i++)
+        {
+            flow.Ink.Text(Texts.Fitting(lines[i], width - 8, 2.5), x + 4, y + 13 + (5 * i), new(2.5, Palette.Ink));
+        }
+
+        flow.Ink.Text($"state {book.State}", x + width - 4, y + 13, new(2, Palette.Soft, Anchor.End));
+        flow.Skip(height + 4);
+    }
+}
