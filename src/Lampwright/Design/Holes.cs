@@ -80,11 +80,13 @@ public sealed record PointsLayout(IReadOnlyList<Spot> Points) : HoleLayout;
 /// <param name="On">
 /// Which face of the box it is on: <c>back</c> (z = 0), <c>front</c>, <c>left</c> (x = 0), <c>right</c>, <c>bottom</c> (y = 0), <c>top</c>.
 /// </param>
+/// <param name="Through">Material that a screw passes there, m; null takes the depth of the thing for fans and diffusers, else 2 mm.</param>
 public sealed record HolePattern(
     string Id,
     HoleShape? Shape,
     string For,
     HoleLayout? Layout,
     Spot? At,
-    string On = "back"
+    string On = "back",
+    Value? Through = null
 );

@@ -71,7 +71,25 @@ public static class EvaluationRules
         Own
     );
 
+    /// <summary>A stopped fan takes the junction over its limit.</summary>
+    public static readonly Rule NeedsCutOut = new(
+        "FIL108",
+        "A stopped fan overheats the emitter",
+        Severity.Warn,
+        "Put a thermal cut-out on the sink that opens the driver's input (never the emitter's line or the sense line) before the limit, or a sink that does without its fan at the dimmer positions.",
+        "common practice, no source"
+    );
+
+    /// <summary>The diffuser gets hotter than it bears.</summary>
+    public static readonly Rule DiffuserTooHot = new(
+        "FIL109",
+        "Diffuser too hot",
+        Severity.Stop,
+        "Let less light be absorbed (a brighter reflector, a clearer diffuser), give the front more area, or use a diffuser that bears more.",
+        "derived: the maker's own limit against the computed front"
+    );
+
     /// <summary>All rules of the evaluation.</summary>
     public static IReadOnlyList<Rule> All { get; } =
-    [NoEmitter, NoDriver, NoSink, NoFace, NotSettled, HoleWithoutShape, UnknownName];
+    [NoEmitter, NoDriver, NoSink, NoFace, NotSettled, HoleWithoutShape, UnknownName, NeedsCutOut, DiffuserTooHot];
 }

@@ -1,4 +1,6 @@
 using Lampwright.Design;
+using Lampwright.Findings;
+using Lampwright.Readings;
 
 namespace Lampwright.Evaluation;
 
@@ -10,10 +12,16 @@ public static class Evaluator
 
     /// <summary>Lets every station look at the design's nominal values; nominal result and bands come from what is returned.</summary>
     /// <param name="design">The design.</param>
-    public static PreparedEvaluation Prepare(LightDesign design)
+    /// <param name="readings">Readings taken on the real light.</param>
+    /// <param name="notes">What reading the file already had to say, shown with the other findings.</param>
+    public static PreparedEvaluation Prepare(
+        LightDesign design,
+        IReadOnlyList<Reading>? readings = null,
+        IReadOnlyList<Finding>? notes = null
+    )
     {
         ArgumentNullException.ThrowIfNull(design);
-        return new PreparedEvaluation(design);
+        return new PreparedEvaluation(design, readings ?? [], notes ?? []);
     }
 
     /// <summary>Everything known about a design, with bands.</summary>
@@ -23,6 +31,7 @@ public static class Evaluator
     public static LightEvaluation Evaluate(LightDesign design, int? draws = null, CancellationToken cancel = default)
     {
         var prepared = Prepare(design);
-        return (draws ?? DefaultDraws) > 0 ? prepared.WithBands(draws ?? DefaultDraws, cancel) : prepared.Nominal();
+        var count = draws ?? DefaultDraws;
+        return count > 0 ? prepared.WithBands(count, cancel) : prepared.Nominal();
     }
 }

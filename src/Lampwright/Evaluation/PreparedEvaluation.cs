@@ -1,10 +1,13 @@
 using Lampwright.Design;
+using Lampwright.Evaluation.Assembling;
 using Lampwright.Evaluation.Build;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Evaluation.Draws;
 using Lampwright.Evaluation.Maps;
 using Lampwright.Evaluation.Metalwork;
 using Lampwright.Findings;
+using Lampwright.FitUp;
+using Lampwright.Readings;
 
 namespace Lampwright.Evaluation;
 
@@ -16,47 +19,73 @@ namespace Lampwright.Evaluation;
 public sealed class PreparedEvaluation
 {
     private readonly LightDesign _design;
+    private readonly IReadOnlyList<Reading> _readings;
     private readonly Variables _variables = new();
     private readonly Outputs _outputs = new();
     private readonly List<IRowPart> _rowParts = [];
-    private readonly List<Finding> _findings = [];
+    private readonly List<Finding> _findings;
     private readonly CoupledLight? _light;
+    private readonly double[] _picture;
     private readonly MetalRows _metal;
+    private readonly AssemblyRows _assembly;
+    private readonly List<TiltRows> _tilts = [];
+    private readonly List<ArmRows> _arms = [];
+    private readonly List<StandRows> _stands = [];
+    private readonly double[] _x;
     private readonly double[] _nominal;
-    private readonly double _residualK;
+    private readonly Heat.SinkResult? _working;
 
-    internal PreparedEvaluation(LightDesign design)
+    internal PreparedEvaluation(LightDesign design, IReadOnlyList<Reading> readings, IReadOnlyList<Finding> notes)
     {
-        _design = design;
+        (_design, _readings) = (design, readings);
+        _findings = [.. notes];
+
         var patterns = new HolePatterns(design);
         var (made, metalFindings) = MetalShop.Of(design, patterns);
-        var inputs = CoupledPreparation.Of(
-            design,
-            AirOpenings.Of(design, made),
-            parts => BoxMap.Of(design, parts, made),
-            _findings
-        );
         _findings.AddRange(metalFindings);
-        if (inputs is not null)
+        _findings.AddRange(DesignFindings.Of(design, patterns));
+
+        var things = Things.Of(design, made);
+        var fitUp = Fit.Of(FitUpMap.Spec(design, things));
+
+        var told = CoupledPreparation.Of(design, made, fitUp, _findings);
+        if (told is { } inputs)
         {
             _light = new(inputs, _variables, _outputs);
             _rowParts.Add(_light);
         }
 
+        _picture = _light?.Inputs.Light is { } model ? LightBuild.Picture(model) : [];
         _metal = new(made, _variables, _outputs);
+        _assembly = new(things, fitUp, _metal, _variables, _outputs);
         _rowParts.Add(_metal);
+        _rowParts.Add(_assembly);
+        Support();
 
+        _x = _variables.Nominal();
         _nominal = new double[_outputs.Count];
-        var x = _variables.Nominal();
-        _light?.Decide(x, _nominal);
+        _light?.Decide(_x, _nominal);
+        var residualK = 0.0;
         foreach (var part in _rowParts)
         {
-            _residualK = Math.Max(_residualK, part.Row(x, _nominal));
+            residualK = Math.Max(residualK, part.Row(_x, _nominal));
         }
+
+        _working = _light is null ? null : CoupledFindings.Working(_light, _nominal);
+        if (_light is not null)
+        {
+            _findings.AddRange(CoupledFindings.Of(_light, _nominal, _working, residualK));
+        }
+
+        _findings.AddRange(fitUp.Findings);
+        _findings.AddRange(SupportFindings.Of(_tilts, _arms, _stands, _x, _nominal));
     }
 
     /// <summary>Count of variables that scatter.</summary>
     public int UncertainInputs => _variables.All.Count(v => v.Scatter != Scatter.None);
+
+    /// <summary>Count of predicted numbers.</summary>
+    public int PredictedNumbers => _outputs.Count;
 
     /// <summary>The nominal result; every band is closed.</summary>
     public LightEvaluation Nominal() => Lay(Bands.OfNominal(_nominal), []);
@@ -68,87 +97,49 @@ public sealed class PreparedEvaluation
     {
         Guard.InRange(draws, 16, 1_000_000);
         _metal.PrepareDraws();
-        var columns = new double[_variables.All.Count][];
-        Parallel.For(
-            0,
-            columns.Length,
-            new ParallelOptions { CancellationToken = cancel },
-            i => columns[i] = LatinHypercube.Column(_variables.All[i], draws)
+        var table = DrawTable.Of(_variables.All, _rowParts, _outputs.Count, draws, cancel);
+        return Lay(
+            Bands.Of(_nominal, table.Rows, cancel),
+            Watch.Ranked(_light, _assembly, _tilts, table, _variables.All)
         );
-        var rows = new double[draws][];
-        Parallel.For(
-            0,
-            draws,
-            new ParallelOptions { CancellationToken = cancel },
-            () => new double[columns.Length],
-            (i, _, x) =>
-            {
-                for (var v = 0; v < columns.Length; v++)
-                {
-                    x[v] = columns[v][i];
-                }
-
-                var row = new double[_outputs.Count];
-                foreach (var part in _rowParts)
-                {
-                    part.Row(x, row);
-                }
-
-                rows[i] = row;
-                return x;
-            },
-            _ => { }
-        );
-        return Lay(Bands.Of(_nominal, rows, cancel), Ranked(rows, columns));
     }
 
-    private LightEvaluation Lay(Bands bands, IReadOnlyList<Influence> influences) =>
-        new()
+    private void Support()
+    {
+        var gravity = Orientation.Gravity(_design);
+        _tilts.AddRange(
+            _design.Tilts.Select(t => TiltRows.Of(t, _assembly, gravity, _variables, _outputs)).OfType<TiltRows>()
+        );
+        _arms.AddRange(
+            _design.Arms.Where(ArmRows.IsUsable).Select(a => new ArmRows(a, _assembly, _variables, _outputs))
+        );
+        _stands.AddRange(_design.Stands.Where(StandRows.IsUsable).Select(s => new StandRows(s, _assembly, _outputs)));
+        _rowParts.AddRange(_tilts);
+        _rowParts.AddRange(_arms);
+        _rowParts.AddRange(_stands);
+    }
+
+    private LightEvaluation Lay(Bands bands, IReadOnlyList<Influence> influences)
+    {
+        var steps = _light is null ? null : StepsBuild.Of(_light, bands);
+        var heat = _light is { HasSink: true } ? HeatBuild.Of(_light, bands, _working) : null;
+        var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat);
+        return new()
         {
             Title = _design.Title,
             Draws = bands.Draws,
-            Steps = _light is null ? null : StepsBuild.Of(_light, bands),
-            Heat = _light is null ? null : HeatBuild.Of(_light, bands, null),
-            Light = _light?.Inputs.Light is { } model
-                ? LightBuild.Of(_light, model, bands, LightBuild.Picture(model))
-                : null,
-            Metal = MetalBuild.Of(_metal, bands),
-            Findings = [.. _findings.OrderByDescending(f => f.Severity)],
+            Steps = steps,
+            Heat = heat,
+            Light = _light?.Inputs.Light is { } model ? LightBuild.Of(_light, model, bands, _picture) : null,
+            Metal = _metal.Parts.Count > 0 ? MetalBuild.Of(_metal, bands) : null,
+            FitUp = _assembly.Things.Count > 0 ? FitUpBuild.Of(_assembly, bands) : null,
+            Balance =
+                _tilts.Count + _arms.Count + _stands.Count > 0
+                    ? BalanceBuild.Of(_tilts, _arms, _stands, bands, _x, _nominal)
+                    : null,
+            Readings = readings,
+            Findings = [.. _findings.Concat(readingFindings).Distinct().OrderByDescending(f => f.Severity)],
             Influences = influences,
         };
-
-    private List<Influence> Ranked(double[][] rows, double[][] columns)
-    {
-        var ranked = new List<Influence>();
-        foreach (var (name, place) in Watched())
-        {
-            var values = new double[rows.Length];
-            for (var i = 0; i < rows.Length; i++)
-            {
-                values[i] = rows[i][place];
-            }
-
-            ranked.AddRange(InfluenceRanking.Of(name, values, _variables.All, columns, 6));
-        }
-
-        return ranked;
-    }
-
-    private IEnumerable<(string Name, int Place)> Watched()
-    {
-        if (_light is not { } light)
-        {
-            yield break;
-        }
-
-        yield return (
-            "junction in the scene hot, brightest position",
-            light.Place(Scene.AtHighestAmbient, light.Brightest) + PositionRow.JunctionC
-        );
-        yield return (
-            "lux at the subject, brightest position",
-            light.Place(Scene.Normal, light.Brightest) + PositionRow.Lux
-        );
-        yield return ("current, brightest position", light.Place(Scene.Normal, light.Brightest) + PositionRow.CurrentA);
     }
 }

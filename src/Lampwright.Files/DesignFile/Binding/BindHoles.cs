@@ -20,7 +20,8 @@ internal static class BindHoles
                         r.Text("for"),
                         layout,
                         r.Spot("at"),
-                        on.Length == 0 ? "back" : on
+                        on.Length == 0 ? "back" : on,
+                        r.Optional("through")
                     );
                 }),
         ];

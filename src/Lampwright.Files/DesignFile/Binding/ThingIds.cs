@@ -32,6 +32,13 @@ internal sealed class ThingIds
                 _things.Add($"{part}.{hole}");
                 _things.Add($"part.{part}.hole.{hole}");
             }
+
+            if (((_root.Find("part")!.Value as DocTable)?.Find(part)?.Value as DocTable)?.Find("panels") is not null)
+            {
+                // The two openings of a funnel can be joined like holes.
+                _things.Add($"{part}.small");
+                _things.Add($"{part}.large");
+            }
         }
     }
 

@@ -37,6 +37,14 @@ internal static class SchemaHoles
                 ["back", "front", "left", "right", "bottom", "top"],
                 "Which side of its box the pattern is on.",
                 absent: "back"
+            )
+            .Length(
+                "through",
+                "0.1 mm",
+                "1 m",
+                "Material that a screw passes there.",
+                absent: "the depth of a fan or diffuser, the base of a sink, else 2 mm",
+                example: "3 mm"
             );
     }
 

@@ -15,6 +15,12 @@ internal sealed record CoupledInputs
     /// <summary>How it is dimmed; a chain without switches where the file says nothing.</summary>
     public required Design.Steps Steps { get; init; }
 
+    /// <summary>What the station steps was told.</summary>
+    public required StepsSpec StepsSpec { get; init; }
+
+    /// <summary>What it said at assumed temperatures.</summary>
+    public required StepsResult Told { get; init; }
+
     public required EmitterFit Fit { get; init; }
 
     public required SenseThreshold Threshold { get; init; }
@@ -33,5 +39,5 @@ internal sealed record CoupledInputs
 
     public required LightModel? Light { get; init; }
 
-    public required BoxSizes Boxes { get; init; }
+    public required BoxSpec Boxes { get; init; }
 }

@@ -16,7 +16,6 @@ internal sealed class CoupledLight : IRowPart
     private readonly DriverDraws _driver;
     private readonly ChainDraws _chain;
     private readonly CoolingDraws _cooling;
-    private readonly BoxDraws _boxes;
     private readonly OpticsDraws? _optics;
     private readonly RippleDraws? _ripple;
     private readonly Subject _subject;
@@ -37,7 +36,6 @@ internal sealed class CoupledLight : IRowPart
         _driver = new(inputs.Driver, inputs.Threshold, inputs.Parts.Driver!, variables);
         _chain = new(inputs.Network, inputs.Steps, inputs.FixedIsOnBoard, variables);
         _cooling = new(inputs.Sink, inputs.Design, inputs.Parts, variables);
-        _boxes = new(inputs.Boxes, variables);
         _optics = inputs.Light is { } model ? new(model, inputs.Design, inputs.Parts, variables) : null;
         _ripple = RippleDraws.Of(inputs.Parts, variables);
         _currentMaxA = inputs.Parts.Emitter.CurrentMax?.Nominal ?? inputs.Fit.Model.ToA;
@@ -146,7 +144,10 @@ internal sealed class CoupledLight : IRowPart
             var scene = Scene.All[s];
             var ambient = _cooling.AmbientK(x, scene);
             var curve = _cooling.Curve(x, spec, ambient, scene.FanRuns);
-            var boxes = _boxes.At(x, factors, ambient);
+            var boxes = new Boxes(
+                BoxModel.Curve(Inputs.Boxes with { Factors = factors }, Math.Clamp(ambient, 200, 400), 0),
+                ambient
+            );
             var circuit = new Circuit
             {
                 Emitter = emitter,
@@ -177,8 +178,9 @@ internal sealed class CoupledLight : IRowPart
                 );
                 guess = p.JunctionK;
                 worst = Math.Max(worst, p.ResidualK);
-                var absorbed = p.FluxLm / radiation * (optics.AbsorbedReflector + optics.AbsorbedDiffuser);
-                Fill(y.Slice(Place(s, i), Size), p, watts, optics, ambient + boxes.FrontRiseK(absorbed), driver);
+                var radiant = p.FluxLm / radiation;
+                var frontK = boxes.FrontK(radiant * optics.AbsorbedReflector, radiant * optics.AbsorbedDiffuser);
+                Fill(y.Slice(Place(s, i), Size), p, watts, optics, frontK, driver);
                 if (s == Scene.AtHighestAmbient)
                 {
                     hottestAirK = Math.Max(hottestAirK, p.CompartmentK);

@@ -1,6 +1,9 @@
 using Lampwright.Design;
+using Lampwright.Evaluation.Assembling;
 using Lampwright.Evaluation.Maps;
+using Lampwright.Evaluation.Metalwork;
 using Lampwright.Findings;
+using Lampwright.FitUp;
 using Lampwright.Heat;
 using Lampwright.Light;
 using Lampwright.Steps;
@@ -12,13 +15,13 @@ internal static class CoupledPreparation
 {
     /// <summary>What the coupled light is made of; null with findings when the design does not say enough.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="openings">Openings of folded parts that air passes.</param>
-    /// <param name="boxes">Sizes of what else gets warm.</param>
+    /// <param name="made">Its folded parts.</param>
+    /// <param name="fitUp">Where everything lies.</param>
     /// <param name="findings">Takes what the stations say.</param>
     public static CoupledInputs? Of(
         LightDesign design,
-        IReadOnlyList<AirOpening> openings,
-        Func<LightParts, BoxSizes> boxes,
+        IReadOnlyList<MadePart> made,
+        FitUpResult fitUp,
         List<Finding> findings
     )
     {
@@ -47,14 +50,15 @@ internal static class CoupledPreparation
 
         var fit = EmitterFit.From(emitterSpec);
         var (chain, onBoard, chosenBy) = Chain(steps, fit, driver, threshold, parts);
-        var told = StepsStation.Evaluate(new(emitterSpec, driverSpec, chain));
-        findings.AddRange(told.Findings);
+        var stepsSpec = new StepsSpec(emitterSpec, driverSpec, chain);
+        var told = StepsStation.Evaluate(stepsSpec);
         if (told.Network is not { } network)
         {
+            findings.AddRange(told.Findings);
             return null;
         }
 
-        var sink = Sink(design, parts, openings, findings);
+        var sink = Sink(design, parts, made, fitUp, findings);
         var light = LightMap.Spec(design, parts) is { } spec ? LightModel.Prepare(spec) : null;
         if (light is null)
         {
@@ -71,6 +75,8 @@ internal static class CoupledPreparation
             Design = design,
             Parts = parts,
             Steps = steps,
+            StepsSpec = stepsSpec,
+            Told = told,
             Fit = fit,
             Threshold = threshold,
             Driver = driver,
@@ -79,7 +85,7 @@ internal static class CoupledPreparation
             ChosenBy = chosenBy,
             Sink = sink,
             Light = light,
-            Boxes = boxes(parts),
+            Boxes = BoxMap.Of(design, parts, made),
         };
     }
 
@@ -108,11 +114,12 @@ internal static class CoupledPreparation
     private static PreparedSink? Sink(
         LightDesign design,
         LightParts parts,
-        IReadOnlyList<AirOpening> openings,
+        IReadOnlyList<MadePart> made,
+        FitUpResult fitUp,
         List<Finding> findings
     )
     {
-        if (HeatMap.Sink(design, parts, openings) is not { } spec)
+        if (HeatMap.Sink(design, parts, AirOpenings.Of(design, made)) is not { } flat)
         {
             if (parts.Sink?.Measured is null)
             {
@@ -127,6 +134,7 @@ internal static class CoupledPreparation
             return null;
         }
 
+        var spec = flat with { ChannelTiltRad = Orientation.ChannelTiltRad(design, fitUp, parts.SinkPath) };
         findings.AddRange(HeatFindings.Sink(spec, parts.SinkPath, "fan." + (parts.Fan?.Name ?? "main")));
         return SinkModel.IsUsable(spec) && Sound(spec) ? SinkModel.Prepare(spec) : null;
     }

@@ -89,7 +89,11 @@ internal static class OperatingPoints
     private static readonly double MostK = 1500;
 
     /// <summary>The point at a given current, whatever sets it.</summary>
-    public static OperatingPoint AtCurrent(in Circuit c, double currentA, double guessK)
+    /// <param name="c">The light in one scene.</param>
+    /// <param name="currentA">Emitter current, A.</param>
+    /// <param name="guessK">Guess of the junction, K.</param>
+    /// <param name="chainW">Loss of the chain's resistors in the driver's compartment, W.</param>
+    public static OperatingPoint AtCurrent(in Circuit c, double currentA, double guessK, double chainW = 0)
     {
         var t = guessK;
         var residual = double.PositiveInfinity;
@@ -109,7 +113,7 @@ internal static class OperatingPoints
         var baseRise = c.Sink?.BaseRiseK(heat) ?? 0;
         var sourceRise = c.Sink?.SourceRiseK(heat) ?? 0;
         var loss = c.Driver.LossW(currentA * voltage);
-        var (air, box) = c.Boxes.Driver(loss, c.AmbientK);
+        var (air, box) = c.Boxes.Driver(loss, chainW);
         return new(
             0,
             currentA,
@@ -169,7 +173,10 @@ internal static class OperatingPoints
             };
             var total = network.Solve(index, draw, warm, watts, out _);
             var current = c.Driver.CurrentA(total);
-            point = AtCurrent(c, current, pass == 0 ? guessK : point.JunctionK) with { ResistanceOhm = total };
+            point = AtCurrent(c, current, pass == 0 ? guessK : point.JunctionK, Sum(watts)) with
+            {
+                ResistanceOhm = total,
+            };
             if (Math.Abs(current - last) <= 1e-7 * current)
             {
                 break;
@@ -179,6 +186,17 @@ internal static class OperatingPoints
         }
 
         return point;
+    }
+
+    private static double Sum(ReadOnlySpan<double> watts)
+    {
+        var sum = 0.0;
+        foreach (var w in watts)
+        {
+            sum += w;
+        }
+
+        return sum;
     }
 
     private static double Next(in Circuit c, double current, double junctionK)

@@ -9,7 +9,7 @@ namespace Lampwright.Evaluation.Draws;
 internal static class InfluenceRanking
 {
     // With n draws an input without any influence still correlates by chance; squares below this are noise.
-    private const double NoiseDraws = 6;
+    private const double NoiseDraws = 12;
 
     /// <summary>Inputs with the largest shares, largest first.</summary>
     /// <param name="result">Name of the result.</param>

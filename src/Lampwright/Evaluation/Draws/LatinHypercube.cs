@@ -40,6 +40,8 @@ internal static class LatinHypercube
             Scatter.Rectangular => variable.Nominal + (variable.HalfWidth * ((2 * probability) - 1)),
             Scatter.LogNormal => variable.Nominal
                 * Math.Exp(Math.Log(1 + variable.HalfWidth) * NormalQuantile(probability) / NormalQuantile(0.95)),
+            Scatter.Normal => variable.Nominal
+                + (variable.HalfWidth * NormalQuantile(probability) / NormalQuantile(0.95)),
             _ => variable.Nominal,
         };
 

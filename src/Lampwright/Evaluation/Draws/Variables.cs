@@ -14,6 +14,9 @@ internal enum Scatter
 
     /// <summary>A positive factor whose logarithm is normal; the half-width is that of its 5 to 95 % band.</summary>
     LogNormal,
+
+    /// <summary>Normal about the nominal value; the half-width is that of its 5 to 95 % band.</summary>
+    Normal,
 }
 
 /// <summary>One named number that the stations are told: of the design, or the error of a method.</summary>
@@ -52,6 +55,9 @@ internal sealed class Variables
     /// <summary>Place of a factor (nominal 1) with the given half-width of its 5 to 95 % band.</summary>
     public int Factor(string name, double halfWidth) =>
         Add(new(name, 1, halfWidth, halfWidth > 0 ? Scatter.LogNormal : Scatter.None));
+
+    /// <summary>Place of a standard normal number (nominal 0, standard deviation 1): the scatter of a hand.</summary>
+    public int StandardNormal(string name) => Add(new(name, 0, 1.6448536269514722, Scatter.Normal));
 
     /// <summary>Nominal values, by place.</summary>
     public double[] Nominal() => [.. _all.Select(v => v.Nominal)];

@@ -40,7 +40,11 @@ internal sealed class HolePatterns
         design.Sinks.ToList().ForEach(s => Take("sink." + s.Name, s.Holes));
         design.Fans.ToList().ForEach(f => Take("fan." + f.Name, f.Holes));
         design.Diffusers.ToList().ForEach(d => Take("diffuser." + d.Name, d.Holes));
-        design.Items.ToList().ForEach(i => Take("item." + i.Name, i.Holes));
+        foreach (var item in design.Items)
+        {
+            Take("item." + item.Name, item.Holes);
+            Take(item.Name, item.Holes);
+        }
     }
 
     /// <summary>The pattern of a bought thing, by its id; null when there is none.</summary>

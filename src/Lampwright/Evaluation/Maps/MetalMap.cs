@@ -60,21 +60,24 @@ internal static class MetalMap
     /// <summary>A sheet's spec.</summary>
     public static SheetSpec Sheet(Design.Sheet sheet)
     {
+        var grade = SheetGrade.Find(sheet.Material);
         return new(
             sheet.Name,
             sheet.Thickness?.Nominal ?? 0.001,
             sheet.Radius?.Nominal ?? sheet.Thickness?.Nominal ?? 0.001,
             Rule(sheet),
-            Density(sheet.Material)
+            grade?.DensityKgPerM3 ?? 7850
         )
         {
             Material = sheet.Material,
+            ElasticModulusPa = grade?.ElasticModulusPa ?? 0,
+            YieldPa = Known(grade?.YieldPa),
+            TensileStrengthPa = Known(grade?.TensileMostPa),
             SheetSizeM = sheet.Size is { } s ? (s.Width.Nominal, s.Height.Nominal) : null,
         };
     }
 
-    private static double Density(string material) =>
-        material.StartsWith("1.43", StringComparison.Ordinal) ? 7900 : 7850;
+    private static double Known(double? value) => value is { } v && double.IsFinite(v) ? v : 0;
 
     private static BendRule Rule(Design.Sheet sheet) =>
         sheet.Bend.Method switch

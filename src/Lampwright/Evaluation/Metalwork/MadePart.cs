@@ -11,16 +11,7 @@ namespace Lampwright.Evaluation.Metalwork;
 /// <param name="Count">How many are made.</param>
 /// <param name="Result">What the station metal made of it; blank and fold are there.</param>
 /// <param name="Place">Its frame in that of the whole part (of the funnel, for a panel).</param>
-/// <param name="Again">The same part from another sheet or with another allowance, for the influence coefficients.</param>
-internal sealed record MadePart(
-    string Name,
-    string Path,
-    Sheet Sheet,
-    int Count,
-    PartResult Result,
-    Func<SheetSpec, MetalFactors, PartResult> Again,
-    Frame Place
-)
+internal sealed record MadePart(string Name, string Path, Sheet Sheet, int Count, PartResult Result, Frame Place)
 {
     /// <summary>The blank.</summary>
     public Blank Blank => Result.Blank!;

@@ -1,5 +1,6 @@
 using Lampwright.Evaluation.Draws;
 using Lampwright.Metal;
+using Lampwright.Tables;
 
 namespace Lampwright.Evaluation.Metalwork;
 
@@ -15,7 +16,7 @@ internal sealed class MetalRows : IRowPart
     private readonly int[][] _variables;
     private readonly double[] _nominal;
     private readonly int _first;
-    private double[,]? _slopes;
+    private Sensitivity[]? _slopes;
 
     public MetalRows(IReadOnlyList<MadePart> parts, Variables variables, Outputs outputs)
     {
@@ -37,8 +38,8 @@ internal sealed class MetalRows : IRowPart
                                 p.Result.Spec.Sheet.InsideRadiusM,
                                 0.3 * p.Result.Spec.Sheet.InsideRadiusM
                             ),
-                        variables.Factor("metal.allowance", 0.05),
-                        variables.Factor("metal.density", 0.01),
+                        variables.Factor(Allowance(p.Result.Spec.Sheet.Rule)),
+                        variables.Factor(MetalMethods.Density),
                     ]
             ),
         ];
@@ -51,7 +52,14 @@ internal sealed class MetalRows : IRowPart
     public int Place(int part) => _first + (part * Numbers);
 
     /// <summary>Makes the influence coefficients; rows before that are nominal.</summary>
-    public void PrepareDraws() => _slopes ??= Slopes();
+    public void PrepareDraws() =>
+        _slopes ??= [
+            .. _parts.SelectMany(p =>
+                PartSensitivities.Of(p.Result.Spec) is { } s
+                    ? new[] { In(s.Width, 1000), In(s.Height, 1000), In(s.Area, 1e6), s.Mass }
+                    : new Sensitivity[Numbers]
+            ),
+        ];
 
     /// <inheritdoc/>
     public double Row(ReadOnlySpan<double> x, Span<double> y)
@@ -64,9 +72,12 @@ internal sealed class MetalRows : IRowPart
                 if (_slopes is not null)
                 {
                     var spec = _parts[i].Result.Spec.Sheet;
-                    value += _slopes[(i * Numbers) + n, 0] * (x[_variables[i][0]] - spec.ThicknessM);
-                    value += _slopes[(i * Numbers) + n, 1] * (x[_variables[i][1]] - spec.InsideRadiusM);
-                    value += _slopes[(i * Numbers) + n, 2] * (x[_variables[i][2]] - 1);
+                    value += _slopes[(i * Numbers) + n]
+                        .Change(
+                            x[_variables[i][0]] - spec.ThicknessM,
+                            x[_variables[i][1]] - spec.InsideRadiusM,
+                            x[_variables[i][2]] - 1
+                        );
                     value *= n == 3 ? x[_variables[i][3]] : 1;
                 }
 
@@ -77,36 +88,15 @@ internal sealed class MetalRows : IRowPart
         return 0;
     }
 
-    private double[,] Slopes()
+    // By strips or by a rule: two different errors, and a light may have sheets of both.
+    private static MethodError Allowance(BendRule rule)
     {
-        var slopes = new double[_parts.Count * Numbers, 3];
-        for (var i = 0; i < _parts.Count; i++)
-        {
-            var sheet = _parts[i].Result.Spec.Sheet;
-            var (dt, dr, da) = (0.02 * sheet.ThicknessM, 0.05 * Math.Max(sheet.InsideRadiusM, 1e-4), 0.01);
-            Difference(i, 0, dt, s => (sheet with { ThicknessM = sheet.ThicknessM + s }, MetalFactors.Nominal));
-            Difference(i, 1, dr, s => (sheet with { InsideRadiusM = sheet.InsideRadiusM + s }, MetalFactors.Nominal));
-            Difference(i, 2, da, s => (sheet, MetalFactors.Nominal with { Allowance = 1 + s }));
-        }
-
-        return slopes;
-
-        void Difference(int i, int k, double step, Func<double, (SheetSpec, MetalFactors)> at)
-        {
-            if (Figures(at(step)) is not { } above || Figures(at(-step)) is not { } below)
-            {
-                return;
-            }
-
-            for (var n = 0; n < Numbers; n++)
-            {
-                slopes[(i * Numbers) + n, k] = (above[n] - below[n]) / (2 * step);
-            }
-
-            double[]? Figures((SheetSpec Sheet, MetalFactors Factors) of) =>
-                _parts[i].Again(of.Sheet, of.Factors).Blank is { } blank ? MetalRows.Figures(blank) : null;
-        }
+        var error = MetalMethods.MethodErrors(rule)[0];
+        return error with { Name = rule.Method == BendMethod.Strips ? error.Name + ".strips" : error.Name };
     }
+
+    private static Sensitivity In(Sensitivity s, double factor) =>
+        new(s.PerThickness * factor, s.PerRadius * factor, s.PerAllowance * factor);
 
     private static double[] Figures(Blank blank) =>
         [blank.WidthM * 1000, blank.HeightM * 1000, blank.AreaM2 * 1e6, blank.MassKg];

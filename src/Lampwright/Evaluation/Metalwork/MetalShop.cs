@@ -35,17 +35,7 @@ internal static class MetalShop
                 findings.AddRange(result.Findings);
                 if (result is { Blank: not null, Folded: not null })
                 {
-                    parts.Add(
-                        new(
-                            part.Name,
-                            "part." + part.Name,
-                            sheet,
-                            part.Count,
-                            result,
-                            (s, f) => SheetPart.Of(told with { Sheet = s, Factors = f }),
-                            Frame.World
-                        )
-                    );
+                    parts.Add(new(part.Name, "part." + part.Name, sheet, part.Count, result, Frame.World));
                 }
             }
         }
@@ -73,26 +63,13 @@ internal static class MetalShop
         findings.AddRange(result.Findings);
         for (var i = 0; i < result.Panels.Count; i++)
         {
-            var (index, panel) = (i, result.Panels[i]);
+            var panel = result.Panels[i];
             if (panel.Part is not { Blank: not null, Folded: not null })
             {
                 continue;
             }
 
-            parts.Add(
-                new(
-                    panel.Id,
-                    "part." + part.Name,
-                    sheet,
-                    part.Count,
-                    panel.Part,
-                    (s, _) =>
-                        Lampwright.Metal.FunnelPanels.Of(told with { Sheet = s }).Panels is { Count: 4 } again
-                            ? again[index].Part
-                            : panel.Part,
-                    panel.Place
-                )
-            );
+            parts.Add(new(panel.Id, "part." + part.Name, sheet, part.Count, panel.Part, panel.Place));
         }
     }
 }

@@ -1,0 +1,49 @@
+using Lampwright.Balance;
+using Lampwright.Findings;
+using Lampwright.Metal;
+using Lampwright.Tables;
+
+namespace Lampwright.Evaluation.Assembling;
+
+/// <summary>What the station balance has to say of tilt joints, arms and stands at nominal values.</summary>
+internal static class SupportFindings
+{
+    public static IEnumerable<Finding> Of(
+        IReadOnlyList<TiltRows> tilts,
+        IReadOnlyList<ArmRows> arms,
+        IReadOnlyList<StandRows> stands,
+        double[] x,
+        double[] row
+    )
+    {
+        foreach (var t in tilts)
+        {
+            var spec = t.Spec(x, row);
+            var wing = t.Tilt.Screw.Contains("wing", StringComparison.OrdinalIgnoreCase);
+            var proof = MetricThread.Named(t.Tilt.Screw)?.Proof48N ?? 0;
+            foreach (var f in BalanceFindings.OfTilt("tilt." + t.Tilt.Name, spec, TiltJoint.Result(spec), wing, proof))
+            {
+                yield return f;
+            }
+        }
+
+        foreach (var s in stands)
+        {
+            var spec = s.Spec(row);
+            foreach (var f in BalanceFindings.OfStand("stand." + s.Stand.Name, spec, Stability.Result(spec)))
+            {
+                yield return f;
+            }
+        }
+
+        foreach (var a in arms)
+        {
+            var spec = a.Spec(x, row);
+            var yield_ = SheetGrade.Find(a.Arm.Material)?.YieldPa ?? 0;
+            foreach (var f in BalanceFindings.OfArm("arm." + a.Arm.Name, spec, Balance.Arm.Result(spec), yield_))
+            {
+                yield return f;
+            }
+        }
+    }
+}

@@ -1,0 +1,180 @@
+using System.Globalization;
+using Lampwright.Findings;
+using Lampwright.Heat;
+using Lampwright.Light;
+using Lampwright.Steps;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>What steps, heat and light have to say once current, light and heat have come to rest at nominal values.</summary>
+internal static class CoupledFindings
+{
+    private static readonly double ZeroC = 273.15;
+
+    // Hands touch the front to aim it: a few seconds.
+    private static readonly double TouchS = 5;
+
+    /// <summary>The sink at the brightest position in the scene normal, solved exactly; null without a computed sink.</summary>
+    public static SinkResult? Working(CoupledLight light, double[] row) => SinkAt(light, row, Scene.Normal);
+
+    /// <summary>All findings.</summary>
+    public static IEnumerable<Finding> Of(CoupledLight light, double[] row, SinkResult? working, double residualK)
+    {
+        var inputs = light.Inputs;
+        return Steps(light, row)
+            .Concat(Heat(light, row, working, residualK))
+            .Concat(
+                inputs.Light is { } model
+                    ? LightFindings.Of(
+                        model,
+                        model.Result(model.Spec.Nominal),
+                        row[light.Place(Scene.Normal, light.Brightest) + PositionRow.FluxLm],
+                        Ripple(inputs)
+                    )
+                    : []
+            );
+    }
+
+    private static IEnumerable<Finding> Steps(CoupledLight light, double[] row)
+    {
+        var inputs = light.Inputs;
+        double Hottest(int scene, int number) =>
+            Enumerable.Range(0, light.Positions).Max(i => row[light.Place(scene, i) + number]);
+        var warm = inputs.StepsSpec with
+        {
+            AirK = Hottest(Scene.AtHighestAmbient, PositionRow.CompartmentC) + ZeroC,
+            ColdJunctionK = inputs.Design.Place.Ambient.Nominal,
+            HotJunctionK = Hottest(Scene.AtHighestAmbient, PositionRow.JunctionC) + ZeroC,
+        };
+        foreach (var finding in StepsStation.Warm(warm, inputs.Told).Findings)
+        {
+            yield return finding;
+        }
+
+        for (var k = 0; k < light.Wanted.Count; k++)
+        {
+            var got = row[light.Place(Scene.Normal, light.Nearest[k]) + PositionRow.CurrentA];
+            if (StepsRules.Missed("steps.targets", row[light.WantedPlace(k)], got) is { } missed)
+            {
+                yield return missed;
+            }
+        }
+    }
+
+    private static IEnumerable<Finding> Heat(CoupledLight light, double[] row, SinkResult? working, double residualK)
+    {
+        var (parts, network) = (light.Inputs.Parts, light.Inputs.Network);
+        if (!light.HasSink)
+        {
+            yield break;
+        }
+
+        if (residualK > 1e-3)
+        {
+            yield return EvaluationRules.NotSettled.At(
+                parts.SinkPath,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"After 60 passes the junction still moves by {residualK:G3} K from pass to pass."
+                )
+            );
+        }
+
+        if (working is not null)
+        {
+            var fan = "fan." + (parts.Fan?.Name ?? "main");
+            foreach (var f in HeatFindings.Working(working, parts.SinkPath, fan, Scene.All[Scene.Normal].Name))
+            {
+                yield return f;
+            }
+        }
+
+        foreach (var s in new[] { Scene.Normal, Scene.AtHighestAmbient })
+        {
+            var place = light.Place(s, light.Brightest);
+            var scene = Scene.All[s].Name;
+            var limit = parts.Emitter.JunctionMax?.Nominal ?? CoupledLight.DefaultJunctionMaxK;
+            var where = $"position {network.Switches(light.Brightest)}";
+            Finding?[] found =
+            [
+                HeatFindings.Junction(
+                    row[place + PositionRow.JunctionC] + ZeroC,
+                    limit,
+                    parts.EmitterPath + ".junction_max",
+                    scene,
+                    where
+                ),
+                HeatFindings.Driver(
+                    row[place + PositionRow.DriverC] + ZeroC,
+                    parts.Driver?.CaseMax?.Nominal,
+                    parts.DriverPath + ".case_max",
+                    scene
+                ),
+                HeatFindings.Surface(
+                    row[place + PositionRow.FrontC] + ZeroC,
+                    TouchMaterial.Metal,
+                    TouchS,
+                    parts.Reflector is { } r ? "reflector." + r.Name : parts.SinkPath,
+                    scene
+                ),
+                Diffuser(light, row[place + PositionRow.FrontC], scene),
+            ];
+            foreach (var f in found.OfType<Finding>())
+            {
+                yield return f;
+            }
+        }
+
+        if (FanStops(light, row) is { } stopped)
+        {
+            yield return stopped;
+        }
+    }
+
+    private static Finding? FanStops(CoupledLight light, double[] row)
+    {
+        var emitter = light.Inputs.Parts.Emitter;
+        var hot = row[light.Place(Scene.FanStopped, light.Brightest) + PositionRow.JunctionC];
+        var limit = (emitter.JunctionMax?.Nominal ?? CoupledLight.DefaultJunctionMaxK) - ZeroC;
+        return light.Inputs.Parts.Fan is not null && hot > limit
+            ? EvaluationRules.NeedsCutOut.At(
+                "fan." + light.Inputs.Parts.Fan.Name,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"With the fan stopped the junction would come to {hot:0} °C at position {light.Inputs.Network.Switches(light.Brightest)}; its limit is {limit:0} °C."
+                ),
+                string.Create(CultureInfo.InvariantCulture, $"{hot:0} °C"),
+                string.Create(CultureInfo.InvariantCulture, $"{limit:0} °C"),
+                Scene.All[Scene.FanStopped].Name
+            )
+            : null;
+    }
+
+    private static Finding? Diffuser(CoupledLight light, double frontC, string scene) =>
+        light.Inputs.Parts.Diffuser is { TemperatureMax: { } most } d && frontC > most.Nominal - ZeroC
+            ? EvaluationRules.DiffuserTooHot.At(
+                $"diffuser.{d.Name}.temperature_max",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The front comes to {frontC:0} °C; the diffuser bears {most.Nominal - ZeroC:0} °C."
+                ),
+                string.Create(CultureInfo.InvariantCulture, $"{frontC:0} °C"),
+                string.Create(CultureInfo.InvariantCulture, $"{most.Nominal - ZeroC:0} °C"),
+                scene
+            )
+            : null;
+
+    private static SinkResult? SinkAt(CoupledLight light, double[] row, int scene)
+    {
+        var heat = row[light.Place(scene, light.Brightest) + PositionRow.HeatW];
+        var ambient = row[light.ScenePlace(scene, SceneRow.AmbientC)] + ZeroC;
+        return light.Inputs.Sink is { } sink && heat > 0
+            ? sink.At(sink.Nominal, Math.Clamp(ambient, 200, 400), Scene.All[scene].FanRuns, heat)
+            : null;
+    }
+
+    private static RippleSpec? Ripple(CoupledInputs inputs) =>
+        inputs.Parts.Driver is { RippleDepth: { } depth, RippleFrequency: { } frequency } && frequency.Nominal > 0
+            ? new(Math.Clamp(depth.Nominal, 0, 1), frequency.Nominal)
+            : null;
+}
