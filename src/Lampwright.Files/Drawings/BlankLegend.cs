@@ -20,7 +20,7 @@ internal static class BlankLegend
         var left = draw.Left;
         var y = draw.Bottom - line - 2;
         var x = left;
-        foreach (var (kind, word) in Kinds(blank))
+        foreach (var (kind, word) in Kinds(blank, draw.HasMarks))
         {
             var middle = y + (size * 0.36);
             if (kind == LineKind.Mark)
@@ -74,7 +74,7 @@ internal static class BlankLegend
         }
     }
 
-    private static IEnumerable<(LineKind Kind, string Word)> Kinds(Blank blank)
+    private static IEnumerable<(LineKind Kind, string Word)> Kinds(Blank blank, bool hasMarks)
     {
         yield return (LineKind.Cut, "cut");
         if (blank.Bends.Count > 0)
@@ -82,7 +82,7 @@ internal static class BlankLegend
             yield return (LineKind.Bend, "bend, middle of the zone");
         }
 
-        if (blank.Holes.Count > 0)
+        if (hasMarks)
         {
             yield return (LineKind.Mark, "punch mark");
         }

@@ -14,6 +14,9 @@ internal sealed class DrawingBuilder
     /// <summary>Places that are taken, for labels that look for room.</summary>
     public Crowd Crowd { get; } = new();
 
+    /// <summary>True once a punch mark is drawn; at small scales there is no room for one.</summary>
+    public bool HasMarks => items.Exists(i => i is DrawnPath { Line: LineKind.Mark });
+
     /// <summary>Lowest point so far.</summary>
     public double Bottom => y0;
 

@@ -8,7 +8,7 @@ namespace Lampwright.Files.Drawings;
 /// <param name="Letter">Letter on the drawing: A, B … Z, AA …</param>
 /// <param name="Hole">Id of the hole or pattern within the part.</param>
 /// <param name="On"><c>face</c> or the id of the flange it lies in.</param>
-/// <param name="Size">Size in words: <c>Ø4.3</c>, <c>20 × 5 slot</c>.</param>
+/// <param name="Size">Size in words: <c>Ø4.3</c>, <c>20 × 5 slot</c>, <c>28 × 20 R2</c>.</param>
 /// <param name="Purpose">What it is for, or empty.</param>
 /// <param name="Holes">The holes, in the order of the blank.</param>
 public sealed record HoleGroup(
@@ -68,8 +68,20 @@ public sealed record HoleGroup(
         var (least, most) = hole
             .Outline.Moved(p => new((p - hole.Centre).Dot(along), (p - hole.Centre).Dot(along.Left)))
             .Box;
-        var isSlot = corners.Count == 4 && corners.Count(c => Math.Abs(Math.Abs(c.Bulge) - 1) < 1e-9) == 2;
-        return Numbers.Mm(most.X - least.X) + " × " + Numbers.Mm(most.Y - least.Y) + (isSlot ? " slot" : "");
+        var arcs = Enumerable.Range(0, corners.Count).Where(i => corners[i].Bulge != 0).ToList();
+        var isSlot =
+            corners.Count == 4
+            && arcs.Count == 2
+            && arcs.TrueForAll(i => Math.Abs(Math.Abs(corners[i].Bulge) - 1) < 1e-9);
+        var isRounded = corners.Count == 8 && arcs.Count == 4;
+        return Numbers.Mm(most.X - least.X)
+            + " × "
+            + Numbers.Mm(most.Y - least.Y)
+            + (
+                isSlot ? " slot"
+                : isRounded ? " R" + Numbers.Mm(hole.Outline.Arc(arcs[0]).Radius)
+                : ""
+            );
     }
 
     private static string LetterOf(int index)

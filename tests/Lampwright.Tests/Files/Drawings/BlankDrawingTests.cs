@@ -126,6 +126,17 @@ public sealed class BlankDrawingTests
     }
 
     [Fact]
+    public void Groups_of_holes_are_told_by_letter_count_and_size()
+    {
+        var groups = HoleGroup.Of(SampleBlanks.Tray());
+        Assert.Equal(
+            ["A 1 × Ø86", "B 4 × Ø4.5", "C 40 × Ø4", "D 1 × 16 × 5 slot", "E 1 × 27.5 × 20 R3"],
+            groups.Select(g => $"{g.Letter} {g.Holes.Count} × {g.Size}")
+        );
+        Assert.Equal(["C"], groups.Where(g => g.IsField).Select(g => g.Letter));
+    }
+
+    [Fact]
     public void A_scale_of_zero_is_the_callers_bug() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => BlankDrawing.Of(SampleBlanks.Plate(), new() { Scale = 0 }));
 }
