@@ -43,6 +43,48 @@ public class BalanceTests
     }
 
     [Fact]
+    public void Folded_angle() // K.N6, exact integration (derived), 0.1 %
+    {
+        // L 30 x 30 x 1.5, inner radius 1.5: straight parts 30 − 1.5 − 1.5 = 27 mm
+        var angle = new FoldedSection(1.5e-3, 1.5e-3).Leg(27e-3).Bend(Math.PI / 2).Leg(27e-3);
+        var section = angle.Bending;
+        var offset = angle.Centroid.YM + 0.75e-3; // from the outside of the first leg
+        Check.Near(section.AreaM2 * 1e6, 86.30, 0.0863, "K.N6", $"L 30 x 30 x 1.5, r 1.5");
+        Check.Near(offset * 1e3, 8.188, 0.0082, "K.N6", $"e");
+        Check.Near(section.SecondMomentM4 * 1e12, 7746, 7.7, "K.N6", $"I");
+        Check.Near(section.ModulusM3 * 1e9, 355.1, 0.36, "K.N6", $"Zmin");
+    }
+
+    [Fact]
+    public void Lipped_channel() // K.N5, Gardner and Nethercot, 2nd ed., p. 139 (published), 0.1 %
+    {
+        // C 200 x 65 x 15, t 1.56, inner radius 1.2: straight parts less 2 or 4 times (1.2 + 1.56)
+        const double setback = 2.76e-3;
+        var channel = new FoldedSection(1.56e-3, 1.2e-3)
+            .Leg(15e-3 - setback)
+            .Bend(Math.PI / 2)
+            .Leg(65e-3 - (2 * setback))
+            .Bend(Math.PI / 2)
+            .Leg(200e-3 - (2 * setback))
+            .Bend(Math.PI / 2)
+            .Leg(65e-3 - (2 * setback))
+            .Bend(Math.PI / 2)
+            .Leg(15e-3 - setback);
+        Check.Near(channel.AreaM2 * 1e6, 546.6, 0.55, "K.N5", $"C 200 x 65 x 15, t 1.56, r 1.2");
+    }
+
+    [Fact]
+    public void Sharp_angle_beside_the_rolled_one() // K.N8, EN 10056 (memory), 4 %
+    {
+        var angle = new FoldedSection(5e-3, 0).Leg(45e-3).Bend(Math.PI / 2).Leg(45e-3);
+        var section = angle.Bending;
+        Check.Near(section.AreaM2 * 1e6, 480, 0.04 * 480, "K.N8", $"L 50 x 50 x 5");
+        Check.Near((angle.Centroid.YM + 2.5e-3) * 1e3, 14.0, 0.04 * 14, "K.N8", $"e");
+        Check.Near(section.SecondMomentM4 * 1e8, 11.0, 0.04 * 11, "K.N8", $"I");
+        Check.Near(section.ModulusM3 * 1e6, 3.05, 0.04 * 3.05, "K.N8", $"Z");
+    }
+
+    [Fact]
     public void L_frame() // K.N10, formula (derived)
     {
         var second = Section.Bar(0.025, 0.003).SecondMomentM4;

@@ -176,6 +176,18 @@ public class BalanceTests
         Assert.Equal(Math.PI / 64 * Math.Pow(0.02, 4), Section.RoundTube(0.02, 0.01).SecondMomentM4, 1e-18);
     }
 
+    [Fact]
+    public void A_leg_upright_is_a_bar_and_a_ring_is_a_tube()
+    {
+        var bar = new FoldedSection(0.003, 0.003).Leg(1e-9).Bend(Math.PI / 2).Leg(0.5).Bending;
+        Assert.Equal(1, bar.SecondMomentM4 / Section.Bar(0.003, 0.5).SecondMomentM4, 0.05);
+        var ring = new FoldedSection(0.002, 0.008).Bend(Math.PI).Bend(Math.PI).Bending;
+        var tube = Section.RoundTube(0.020, 0.002);
+        Assert.Equal(tube.AreaM2, ring.AreaM2, 1e-12);
+        Assert.Equal(tube.SecondMomentM4, ring.SecondMomentM4, 1e-15);
+        Assert.Equal(tube.ModulusM3, ring.ModulusM3, 1e-12);
+    }
+
     [Theory]
     [InlineData("M6 wing", "M6")]
     [InlineData("m4", "M4")]
