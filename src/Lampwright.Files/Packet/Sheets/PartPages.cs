@@ -27,7 +27,7 @@ internal static class PartPages
         Head(sheet, book, part);
         var top = sheet.Top + HeadHeight;
         var x = sheet.Left + Math.Max(0, (sheet.Width - drawing.WidthMm) / 2);
-        var y = top + Math.Max(0, (sheet.Bottom - top - drawing.HeightMm) / 2);
+        var y = top + Math.Clamp((sheet.Bottom - top - drawing.HeightMm) / 2, 0, 12);
         DrawingOnPaper.Draw(sheet.Ink, drawing, x, y);
     }
 

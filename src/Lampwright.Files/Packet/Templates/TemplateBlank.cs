@@ -102,14 +102,14 @@ internal sealed class TemplateBlank
             ink.Line(centre.X, centre.Y - arm, centre.X, centre.Y + arm, punch);
             if (!group.IsField || !named)
             {
-                Name(ink, group, place(new(high.X, high.Y)), place(new(low.X, low.Y)));
+                Name(ink, group, place(new(high.X, high.Y)), place(new(low.X, low.Y)), place(least).Y);
                 named = true;
             }
         }
     }
 
     /// <summary>Size (and, in a field, the count) beside the hole, inside of it where it is large.</summary>
-    private static void Name(PaperInk ink, HoleGroup group, Vec2 upperRight, Vec2 lowerLeft)
+    private static void Name(PaperInk ink, HoleGroup group, Vec2 upperRight, Vec2 lowerLeft, double foot)
     {
         var text = group.IsField
             ? string.Create(CultureInfo.InvariantCulture, $"{group.Holes.Count} × {group.Size}")
@@ -120,7 +120,13 @@ internal sealed class TemplateBlank
         if (width > Typeface.WidthOf(text, size) + 6 && height > 14)
         {
             var (x, y) = ((upperRight.X + lowerLeft.X) / 2, (upperRight.Y + lowerLeft.Y) / 2);
-            ink.Text(text, x, y + 7, style with { Anchor = Anchor.Middle });
+
+            // A large opening is named on the sheet that has its middle, not cut in two on all of them.
+            if (y + 8 < foot)
+            {
+                ink.Text(text, x, y + 7, style with { Anchor = Anchor.Middle });
+            }
+
             return;
         }
 
