@@ -1,3 +1,4 @@
+using Lampwright.Files.Drawings;
 using Lampwright.Quantities;
 using Lampwright.Web.Desk;
 
@@ -85,7 +86,10 @@ internal sealed class FakeDesk : IBoardDesk
     public Task WritePacketAsync(Stream zip, CancellationToken cancellation) =>
         throw new InvalidOperationException("No packet here.");
 
-    public string BlankDrawing(string part) => "";
+    public string BlankDrawing(string part) =>
+        State.Light?.Metal?.Parts.FirstOrDefault(p => p.Name == part) is { } answer
+            ? SvgDrawing.Element(Lampwright.Files.Drawings.BlankDrawing.Fitting(answer.Blank, 250, 180))
+            : "";
 
     /// <summary>Shows a state that was changed by hand.</summary>
     public void Show(Func<BoardState, BoardState> change)

@@ -7,7 +7,7 @@ namespace Lampwright.Tests.Web;
 /// <summary>Answers made up for the pages: plausible to look at, computed from nothing.</summary>
 internal static class SampleLight
 {
-    /// <summary>An evaluation of every station but metal and fit-up.</summary>
+    /// <summary>An evaluation of every station.</summary>
     public static LightEvaluation Of(double ambientC = 22, string title = "Herbarium copy light", bool bands = true) =>
         new()
         {
@@ -16,6 +16,8 @@ internal static class SampleLight
             Steps = Steps(ambientC, bands),
             Heat = Heat(ambientC, bands),
             Light = Light(bands),
+            Metal = SampleParts.Metal,
+            FitUp = SampleParts.FitUp,
             Balance = Balance(bands),
             Readings = Readings(bands),
             Findings = Findings(ambientC),
