@@ -15,10 +15,19 @@ internal static class BoardFiles
         );
         routes.MapGet("/board/assembly", (IBoardDesk desk) => Scene(FoldScene.OfAssembly(desk.State.Light)));
         routes.MapGet("/board/packet.zip", PacketAsync);
+        routes.MapGet("/board/font/{name}.ttf", Font);
     }
 
     private static IResult Scene(byte[]? json) =>
         json is null ? Results.NotFound() : Results.Bytes(json, "application/json");
+
+    // The packet's own typeface, so that screen and paper read alike on a machine without fonts.
+    private static IResult Font(string name, HttpContext context)
+    {
+        var font = typeof(Lampwright.Files.Charts.ChartSvg).Assembly.GetManifestResourceStream($"fonts/{name}.ttf");
+        context.Response.Headers.CacheControl = "max-age=86400";
+        return font is null ? Results.NotFound() : Results.Stream(font, "font/ttf");
+    }
 
     private static async Task<IResult> PacketAsync(IBoardDesk desk, CancellationToken cancellation)
     {

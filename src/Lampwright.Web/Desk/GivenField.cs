@@ -21,6 +21,9 @@ public sealed record GivenField(string Path, string Label, string Text, Origin O
     /// <summary>Where the default comes from.</summary>
     public string DefaultSource { get; init; } = "";
 
+    /// <summary>What holds when the file says nothing and there is no default: <c>needed</c>, <c>computed</c> …; empty otherwise.</summary>
+    public string Absent { get; init; } = "";
+
     /// <summary>What an expression comes to, with its unit; empty for a plain value.</summary>
     public string ComesTo { get; init; } = "";
 

@@ -43,6 +43,9 @@ public static class Numbers
         return rounded.ToString("#,##0", Thousands).Replace('-', '−');
     }
 
+    /// <summary>A number that is exact: as many decimals as it has, three at most.</summary>
+    public static string Exact(double value) => value.ToString("0.###", CultureInfo.InvariantCulture).Replace('-', '−');
+
     /// <summary>A share as a percentage with the sign of percent.</summary>
     public static string Percent(double share, int decimals = 0) => Fixed(share * 100, decimals) + " %";
 

@@ -39,6 +39,7 @@ export class Camera {
     if (!least || !Number.isFinite(least[0])) return;
     this.centre = least.map((v, i) => (v + most[i]) / 2);
     this.radius = Math.max(1, Math.hypot(...most.map((v, i) => v - least[i])) / 2);
+    this.middle = this.centre;
     this.distance = this.radius / Math.sin(this.view / 2) * 1.04;
   }
 
@@ -60,7 +61,9 @@ export class Camera {
   matrix(aspect) {
     const { x, y, z } = this.basis(), eye = this.eye();
     const narrow = Math.min(1, aspect); // a tall picture shows the whole width
-    const far = this.distance + this.radius * 12, near = Math.max(this.distance * 0.01, this.distance - this.radius * 12);
+    // Close about the scene, so that depth tells thin sheet's two sides apart.
+    const away = dot(add(eye, this.middle ?? this.centre, -1), z);
+    const far = away + this.radius * 1.1, near = this.isOrtho ? away - this.radius * 1.1 : Math.max(this.radius * 0.02, away - this.radius * 1.1);
     const t = Math.tan(this.view / 2) / narrow;
     const v = [x[0], y[0], z[0], 0, x[1], y[1], z[1], 0, x[2], y[2], z[2], 0, -dot(x, eye), -dot(y, eye), -dot(z, eye), 1];
     const p = this.isOrtho

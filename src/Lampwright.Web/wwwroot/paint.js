@@ -25,7 +25,7 @@ void main() {
   vec2 side = l > 1e-6 ? vec2(-d.y, d.x) / l : vec2(0.);
   vec4 r = mix(p, q, corner.x);
   r.xy += side * corner.y * width / size * r.w;
-  r.z -= 4e-4 * r.w; // in front of the face it belongs to
+  r.z -= 2e-4 * r.w; // in front of the face it belongs to
   gl_Position = r;
 }`, `#version 300 es
 precision highp float; uniform vec3 ink; out vec4 c; void main() { c = vec4(ink, 1.); }`];
