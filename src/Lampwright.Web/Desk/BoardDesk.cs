@@ -1,0 +1,270 @@
+using System.Diagnostics;
+using Lampwright.Evaluation;
+using Lampwright.Files.DesignFile;
+using Lampwright.Files.DesignFile.Edits;
+using Lampwright.Files.Drawings;
+
+namespace Lampwright.Web.Desk;
+
+/// <summary>The desk over one design file: edits as splices, answers computed beside the pages, the latest text wins.</summary>
+/// <remarks>
+/// All document state is the workspace's. The nominal answer is published as soon as it is there, the bands after it; an edit
+/// that comes meanwhile stops what is being computed.
+/// </remarks>
+public sealed class BoardDesk : IBoardDesk, IDisposable
+{
+    private readonly Workspace _workspace;
+    private readonly Lock _gate = new();
+    private readonly SemaphoreSlim _acts = new(1, 1);
+    private readonly Timer _look;
+    private CancellationTokenSource _latest = new();
+    private (string Path, string Session, string Text)? _last;
+    private string? _keptAgainst;
+    private long _version;
+
+    /// <summary>Opens the desk over a workspace and begins to compute.</summary>
+    /// <param name="workspace">The design file that is worked on.</param>
+    public BoardDesk(Workspace workspace)
+    {
+        _workspace = workspace;
+        State = new() { Version = 0, FileName = Path.GetFileName(workspace.FilePath), Text = workspace.Text.Text };
+        // The first page should find answers, not an empty ledger.
+        Compute(_latest.Token);
+        _workspace.Changed += (_, _) => Renew();
+        _look = new(_ => LookOutside(), null, TimeSpan.FromSeconds(1), TimeSpan.FromSeconds(1));
+    }
+
+    /// <inheritdoc/>
+    public BoardState State { get; private set; }
+
+    /// <inheritdoc/>
+    public event Action? Changed;
+
+    /// <inheritdoc/>
+    public async Task<string> SetAsync(string path, string text, string session)
+    {
+        await _acts.WaitAsync();
+        try
+        {
+            return await Task.Run(() => Set(path, text, session));
+        }
+        finally
+        {
+            _acts.Release();
+        }
+    }
+
+    /// <inheritdoc/>
+    public Task UndoAsync() => ActAsync(() => _workspace.Undo());
+
+    /// <inheritdoc/>
+    public Task RedoAsync() => ActAsync(() => _workspace.Redo());
+
+    /// <inheritdoc/>
+    public Task SaveAsync() =>
+        ActAsync(() =>
+        {
+            var saved = _workspace.Save(overwrite: _keptAgainst is not null);
+            _keptAgainst = saved.IsSaved ? null : _keptAgainst;
+            Publish(s =>
+                Standing(s) with
+                {
+                    Trouble = saved.Refusal ?? "",
+                    OutsideText = saved.IsSaved ? null : saved.Theirs ?? s.OutsideText,
+                }
+            );
+        });
+
+    /// <inheritdoc/>
+    public Task TakeOutsideAsync() =>
+        ActAsync(() =>
+        {
+            var problem = _workspace.TakeTheirs();
+            Publish(s => Standing(s) with { OutsideText = null, Trouble = problem?.Message ?? "" });
+        });
+
+    /// <inheritdoc/>
+    public Task KeepOwnAsync() =>
+        ActAsync(() =>
+        {
+            _keptAgainst = State.OutsideText;
+            Publish(s => s with { OutsideText = null, IsUnsaved = true });
+        });
+
+    /// <inheritdoc/>
+    public string BlankDrawing(string part) =>
+        State.Light?.Metal?.Parts.FirstOrDefault(p => p.Name == part) is { } answer
+            ? SvgDrawing.Element(Lampwright.Files.Drawings.BlankDrawing.Fitting(answer.Blank, 240, 190))
+            : "";
+
+    /// <summary>Stops computing and looking.</summary>
+    public void Dispose()
+    {
+        _look.Dispose();
+        _latest.Cancel();
+        _latest.Dispose();
+        _acts.Dispose();
+    }
+
+    private string Set(string path, string text, string session)
+    {
+        var before = _workspace.Design;
+        var continues =
+            _last is { } last && last.Path == path && last.Session == session && last.Text == _workspace.Text.Text;
+        string? refusal = null;
+        EditResult Edit(DesignText now)
+        {
+            var edited = text.Length == 0 ? DesignEdits.Delete(now, path) : DesignEdits.Set(now, path, text);
+            if (!edited.IsDone)
+            {
+                refusal = edited.Refusal;
+                return edited;
+            }
+
+            refusal = Worse(before, DesignLoader.Parse(edited.Text, ReadBeside), path);
+            return refusal is null ? edited : edited with { Text = now };
+        }
+
+        if (continues)
+        {
+            // Typing on in one field is one step: the half-typed value before it is taken back unseen.
+            _workspace.Undo();
+            if (!_workspace.Edit(Edit).IsDone || refusal is not null)
+            {
+                _workspace.Redo();
+            }
+        }
+        else
+        {
+            _workspace.Edit(Edit);
+        }
+
+        _last = refusal is null ? (path, session, _workspace.Text.Text) : _last;
+        return refusal ?? "";
+    }
+
+    /// <summary>What an edit would break, in words; null when it breaks nothing that was whole.</summary>
+    private static string? Worse(LoadedDesign before, LoadedDesign after, string path)
+    {
+        bool IsOld(FileProblem problem) => before.Problems.Any(p => p.Path == problem.Path && p.Found == problem.Found);
+        var worse = after.Problems.FirstOrDefault(p => p.Path == path) ?? after.Problems.FirstOrDefault(p => !IsOld(p));
+        return worse?.Message;
+    }
+
+    private string? ReadBeside(string name)
+    {
+        var path = Path.Combine(Path.GetDirectoryName(_workspace.FilePath) ?? ".", name);
+        try
+        {
+            return File.Exists(path) ? File.ReadAllText(path) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private async Task ActAsync(Action act)
+    {
+        await _acts.WaitAsync();
+        try
+        {
+            _last = null;
+            await Task.Run(act);
+        }
+        finally
+        {
+            _acts.Release();
+        }
+    }
+
+    private void Renew()
+    {
+        CancellationToken mine;
+        lock (_gate)
+        {
+            _latest.Cancel();
+            _latest.Dispose();
+            _latest = new();
+            mine = _latest.Token;
+        }
+
+        _ = Task.Run(() => Compute(mine), CancellationToken.None);
+    }
+
+    private void Compute(CancellationToken cancel)
+    {
+        try
+        {
+            var clock = Stopwatch.StartNew();
+            var loaded = _workspace.Design;
+            var given = GivenReader.Of(loaded.Text, path => ComesTo(loaded, path));
+            var prepared = Evaluator.Prepare(loaded.Design);
+            var nominal = Whole(prepared.Nominal(), loaded);
+            PublishUnless(
+                cancel,
+                s =>
+                    Standing(s) with
+                    {
+                        Text = loaded.Text.Text,
+                        Given = given,
+                        Problems = [.. loaded.Problems],
+                        Light = nominal,
+                        BandsArePending = true,
+                        NominalMs = clock.Elapsed.TotalMilliseconds,
+                        Trouble = "",
+                    }
+            );
+            var banded = Whole(prepared.WithBands(Evaluator.DefaultDraws, cancel), loaded);
+            PublishUnless(cancel, s => s with { Light = banded, BandsArePending = false });
+        }
+        catch (OperationCanceledException)
+        {
+            // A later text is being computed.
+        }
+    }
+
+    private static LightEvaluation Whole(LightEvaluation light, LoadedDesign loaded) =>
+        light with
+        {
+            Findings = [.. light.Findings.Concat(loaded.Notes).OrderByDescending(f => f.Severity)],
+        };
+
+    private static string ComesTo(LoadedDesign loaded, string path) => "";
+
+    private BoardState Standing(BoardState state) =>
+        state with
+        {
+            IsUnsaved = _workspace.IsDirty,
+            CanUndo = _workspace.CanUndo,
+            CanRedo = _workspace.CanRedo,
+        };
+
+    private void LookOutside()
+    {
+        if (_workspace.Look(out var theirs) == DiskState.Changed && theirs is not null)
+        {
+            if (theirs != State.OutsideText && theirs != _keptAgainst)
+            {
+                Publish(s => s with { OutsideText = theirs });
+            }
+        }
+        else if (State.OutsideText is not null)
+        {
+            Publish(s => s with { OutsideText = null });
+        }
+    }
+
+    private void PublishUnless(CancellationToken cancel, Func<BoardState, BoardState> change)
+    {
+        lock (_gate)
+        {
+            cancel.ThrowIfCancellationRequested();
+            State = change(State) with { Version = ++_version };
+        }
+
+        Changed?.Invoke();
+    }
+
+    private void Publish(Func<BoardState, BoardState> change) => PublishUnless(CancellationToken.None, change);
+}
