@@ -43,6 +43,15 @@ export class Camera {
     this.distance = this.radius / Math.sin(this.view / 2) * 1.04;
   }
 
+  // The thing has grown or shrunk (it unfolds): the same view of it, as near as before.
+  follow(least, most) {
+    const before = this.radius, near = this.distance;
+    const moved = this.middle ? add(this.centre, this.middle, -1) : [0, 0, 0];
+    this.fit(least, most);
+    this.distance = near * this.radius / before;
+    this.centre = add(this.centre, moved);
+  }
+
   orbit(yaw, pitch) { this.yaw += yaw; this.pitch = Math.max(-1.5707, Math.min(1.5707, this.pitch + pitch)); }
   zoom(by) { this.distance = Math.max(this.radius * 0.1, Math.min(this.radius * 40, this.distance * by)); }
 

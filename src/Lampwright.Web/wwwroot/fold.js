@@ -29,7 +29,7 @@ class FoldView {
     this.canFold = this.models.some(m => m.canFold);
     this.host.dataset.folds = this.canFold ? "yes" : "no";
     this.shape();
-    if (first) this.fit(); else this.draw();
+    if (first) this.fit(); else { this.camera.follow(this.least, this.most); this.draw(); }
     return this.canFold;
   }
 
@@ -60,7 +60,7 @@ class FoldView {
     this.paint.upload(flatten(pos), flatten(nor), flatten(ids), flatten(kinds), Uint32Array.from(flatten(tri)), flatten(segs));
   }
 
-  setFold(t) { this.fold = Math.max(0, Math.min(1, t)); this.shape(); this.draw(); }
+  setFold(t) { this.fold = Math.max(0, Math.min(1, t)); this.shape(); this.camera.follow(this.least, this.most); this.draw(); }
   fit() { this.camera.fit(this.least, this.most); this.draw(); }
   view(name) { this.camera.look(name); this.fit(); }
   ortho(is) { this.camera.isOrtho = is; this.draw(); }

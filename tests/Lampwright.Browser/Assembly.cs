@@ -1,0 +1,4 @@
+using Lampwright.Browser;
+
+[assembly: AssemblyFixture(typeof(BrowserFixture))]
+[assembly: CollectionBehavior(DisableTestParallelization = true)]
