@@ -31,19 +31,19 @@ internal static class BoardFiles
 
     private static async Task<IResult> PacketAsync(IBoardDesk desk, CancellationToken cancellation)
     {
-        // Written whole before it is sent, so that a packet that cannot be made is a page that says so and no half file.
-        var zip = new MemoryStream();
         try
         {
-            await desk.WritePacketAsync(zip, cancellation);
+            // Made whole before it is sent, so that a packet that cannot be made is a sentence and no half file.
+            var zip = await desk.PacketAsync(cancellation);
+            return Results.Bytes(
+                zip,
+                "application/zip",
+                $"{Path.GetFileNameWithoutExtension(desk.State.FileName)}-packet.zip"
+            );
         }
         catch (InvalidOperationException e)
         {
             return Results.Text(e.Message, "text/plain", statusCode: StatusCodes.Status409Conflict);
         }
-
-        zip.Position = 0;
-        var name = Path.GetFileNameWithoutExtension(desk.State.FileName);
-        return Results.Stream(zip, "application/zip", $"{name}-packet.zip");
     }
 }

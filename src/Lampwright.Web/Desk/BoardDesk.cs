@@ -3,6 +3,7 @@ using Lampwright.Evaluation;
 using Lampwright.Files.DesignFile;
 using Lampwright.Files.DesignFile.Edits;
 using Lampwright.Files.Drawings;
+using Lampwright.Files.Packet;
 
 namespace Lampwright.Web.Desk;
 
@@ -90,6 +91,25 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             _keptAgainst = State.OutsideText;
             Publish(s => s with { OutsideText = null, IsUnsaved = true });
         });
+
+    /// <inheritdoc/>
+    public Task<byte[]> PacketAsync(CancellationToken cancellation) =>
+        Task.Run(
+            () =>
+            {
+                var loaded = _workspace.Design;
+                var light = Whole(Evaluator.Evaluate(loaded.Design, cancel: cancellation), loaded);
+                return PacketWriter.Zip(
+                    loaded.Design,
+                    light,
+                    loaded.Problems,
+                    path => loaded.Positions.Find(path) is var at ? (at.Line, at.Column) : null,
+                    null,
+                    cancellation
+                );
+            },
+            cancellation
+        );
 
     /// <inheritdoc/>
     public string BlankDrawing(string part) =>
@@ -208,7 +228,8 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
                     {
                         Text = loaded.Text.Text,
                         Given = given,
-                        Problems = [.. loaded.Problems],
+                        Problems = loaded.Problems,
+                        Design = loaded.Design,
                         Light = nominal,
                         BandsArePending = true,
                         NominalMs = clock.Elapsed.TotalMilliseconds,

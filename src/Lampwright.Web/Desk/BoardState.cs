@@ -1,4 +1,6 @@
+using Lampwright.Design;
 using Lampwright.Evaluation;
+using Lampwright.Files.DesignFile;
 
 namespace Lampwright.Web.Desk;
 
@@ -25,6 +27,9 @@ public sealed record BoardState
 
     /// <summary>Text that somebody else wrote to the file; null when nobody did.</summary>
     public string? OutsideText { get; init; }
+
+    /// <summary>What the maker gives, as the last readable text says it.</summary>
+    public LightDesign Design { get; init; } = new();
 
     /// <summary>What is known of the light; the last known while the file cannot be read.</summary>
     public LightEvaluation? Light { get; init; }

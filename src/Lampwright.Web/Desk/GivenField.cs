@@ -48,12 +48,3 @@ public sealed record GivenTable(string Path, IReadOnlyList<GivenField> Fields)
     /// <summary>First word of the path, which decides the page it stands on.</summary>
     public string Kind => Path.Split('.', 2)[0];
 }
-
-/// <summary>Something in the design file that could not be read.</summary>
-/// <param name="File">Name of the file.</param>
-/// <param name="Line">Line, from 1.</param>
-/// <param name="Column">Column, from 1.</param>
-/// <param name="Path">Path of the key it concerns, or empty.</param>
-/// <param name="Found">What was found.</param>
-/// <param name="Accepted">What would be accepted.</param>
-public sealed record FileProblem(string File, int Line, int Column, string Path, string Found, string Accepted);

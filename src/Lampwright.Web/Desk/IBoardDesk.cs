@@ -31,8 +31,10 @@ public interface IBoardDesk
     /// <summary>Keeps the own text; the next save writes over the other.</summary>
     Task KeepOwnAsync();
 
-    /// <summary>Writes the packet to a stream as a zip.</summary>
-    Task WritePacketAsync(Stream zip, CancellationToken cancellation);
+    /// <summary>The packet of what stands on the desk now, as a zip.</summary>
+    /// <param name="cancellation">Ends the writing.</param>
+    /// <exception cref="InvalidOperationException">There is nothing to write a packet of; the message says why.</exception>
+    Task<byte[]> PacketAsync(CancellationToken cancellation);
 
     /// <summary>The blank of a part as a dimensioned drawing (SVG); empty when there is none.</summary>
     string BlankDrawing(string part);

@@ -83,7 +83,7 @@ internal sealed class FakeDesk : IBoardDesk
 
     public Task KeepOwnAsync() => Task.CompletedTask;
 
-    public Task WritePacketAsync(Stream zip, CancellationToken cancellation) =>
+    public Task<byte[]> PacketAsync(CancellationToken cancellation) =>
         throw new InvalidOperationException("No packet here.");
 
     public string BlankDrawing(string part) =>
