@@ -59,7 +59,7 @@ internal sealed class GivenReader
         {
             if (name != "*" && table?.Find(name) is null && DesignSchema.OfPattern(Join(pattern, name)) is { } key)
             {
-                Unwritten(DocPath.Join(path, name), key, Spoken(label, name), fields, below, path.Length == 0);
+                Unwritten(DocPath.Join(path, name), key, Spoken(label, name), fields, below, path.Length == 0, table is not null);
             }
         }
     }
@@ -145,7 +145,8 @@ internal sealed class GivenReader
         string label,
         List<GivenField> fields,
         List<(string, string, DocTable?)> below,
-        bool isTop
+        bool isTop,
+        bool isThere
     )
     {
         switch (key.Kind)
@@ -166,7 +167,7 @@ internal sealed class GivenReader
                         Accepts = Accepted(key),
                         Default = key.Default,
                         DefaultSource = key.DefaultSource,
-                        Absent = key.Required ? "needed" : key.Absent,
+                        Absent = key.Required && isThere ? "needed" : key.Absent,
                         Choices = Choices(key),
                     }
                 );
