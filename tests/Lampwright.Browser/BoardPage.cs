@@ -35,7 +35,9 @@ public sealed class BoardPage : IAsyncDisposable
         string.Join(
             '\n',
             await Page.Locator(".ledger tbody tr")
-                .EvaluateAllAsync<string[]>("rows => rows.map(r => r.dataset.switches + ' ' + r.textContent.replace(/\\s+/g, ' '))")
+                .EvaluateAllAsync<string[]>(
+                    "rows => rows.map(r => r.dataset.switches + ' ' + r.textContent.replace(/\\s+/g, ' '))"
+                )
         );
 
     /// <summary>The input of a path.</summary>

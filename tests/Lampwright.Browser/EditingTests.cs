@@ -124,11 +124,7 @@ public sealed class EditingTests(BrowserFixture browser)
         await board.EditAsync(Edited, "33 degC");
 
         var text = await File.ReadAllTextAsync(program.File, TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync(
-            program.File,
-            "# by another hand\n" + text,
-            TestContext.Current.CancellationToken
-        );
+        await File.WriteAllTextAsync(program.File, "# by another hand\n" + text, TestContext.Current.CancellationToken);
         await Assertions.Expect(board.Page.Locator(".outside")).ToContainTextAsync("# by another hand");
         await Assertions.Expect(board.Page.Locator(".outside")).ToContainTextAsync("33 degC");
         await board.Page.GetByText("Take the file's text").ClickAsync();

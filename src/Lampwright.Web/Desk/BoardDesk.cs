@@ -28,7 +28,12 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
     public BoardDesk(Workspace workspace)
     {
         _workspace = workspace;
-        State = new() { Version = 0, FileName = Path.GetFileName(workspace.FilePath), Text = workspace.Text.Text };
+        State = new()
+        {
+            Version = 0,
+            FileName = Path.GetFileName(workspace.FilePath),
+            Text = workspace.Text.Text,
+        };
         // The first page should find answers, not an empty ledger.
         Compute(_latest.Token);
         _workspace.Changed += (_, _) => Renew();

@@ -52,14 +52,29 @@ internal sealed class GivenReader
     {
         foreach (var entry in table?.Entries ?? [])
         {
-            Entry(DocPath.Join(path, entry.Name), Known(pattern, entry.Name), entry, Spoken(label, entry.Name), fields, below);
+            Entry(
+                DocPath.Join(path, entry.Name),
+                Known(pattern, entry.Name),
+                entry,
+                Spoken(label, entry.Name),
+                fields,
+                below
+            );
         }
 
         foreach (var name in DesignSchema.NamesIn(pattern))
         {
             if (name != "*" && table?.Find(name) is null && DesignSchema.OfPattern(Join(pattern, name)) is { } key)
             {
-                Unwritten(DocPath.Join(path, name), key, Spoken(label, name), fields, below, path.Length == 0, table is not null);
+                Unwritten(
+                    DocPath.Join(path, name),
+                    key,
+                    Spoken(label, name),
+                    fields,
+                    below,
+                    path.Length == 0,
+                    table is not null
+                );
             }
         }
     }

@@ -26,6 +26,12 @@ public static class Lead
         for (var at = path; at.Length > 0; at = Parent(at))
         {
             var here = at;
+            if (!at.Contains('.', StringComparison.Ordinal) && state.Given.All(t => t.Path != here))
+            {
+                // Only the kind is left, such as part: the first part is not the one that was meant.
+                return "";
+            }
+
             var found =
                 fields.Find(f => f == here)
                 ?? fields.Find(f =>

@@ -83,8 +83,14 @@ internal static class SampleParts
             Holes =
             [
                 new("outlet", "face", default, HoleShape.Round(0.086), HoleAnchor.Centre),
-                new("fan", "face", default, HoleShape.Round(0.0043), HoleAnchor.Centre) { Pattern = HolePattern.Grid(2, 2, 0.0825, 0.0825) },
-                new("vents", "wall_t", default, HoleShape.Round(0.004), HoleAnchor.Centre) { Pattern = HolePattern.Field(0.006, 0.06, 0.024, true) },
+                new("fan", "face", default, HoleShape.Round(0.0043), HoleAnchor.Centre)
+                {
+                    Pattern = HolePattern.Grid(2, 2, 0.0825, 0.0825),
+                },
+                new("vents", "wall_t", default, HoleShape.Round(0.004), HoleAnchor.Centre)
+                {
+                    Pattern = HolePattern.Field(0.006, 0.06, 0.024, true),
+                },
             ],
         };
 
