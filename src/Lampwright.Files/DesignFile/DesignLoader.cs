@@ -56,7 +56,10 @@ public static class DesignLoader
             notes = [];
         }
 
-        return new LoadedDesign(design, problems, notes, new Positions(text, shop), text, shop);
+        return new LoadedDesign(design, problems, notes, new Positions(text, shop), text, shop)
+        {
+            Values = context.Values,
+        };
     }
 
     /// <summary>The text of a file, or null and the problem.</summary>

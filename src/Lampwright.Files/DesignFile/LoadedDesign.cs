@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Findings;
+using Lampwright.Quantities;
 
 namespace Lampwright.Files.DesignFile;
 
@@ -28,6 +29,26 @@ public sealed record LoadedDesign(
             { } node => node.Raw,
             null => null,
         };
+
+    /// <summary>The named values of this reading, for what an expression comes to.</summary>
+    internal NamedValues? Values { get; init; }
+
+    /// <summary>What the value or expression at a path comes to, with its unit, for a person to read; empty where it comes to nothing.</summary>
+    /// <param name="path">The path, for example <c>part.sink_tray.face.inside[0]</c>.</param>
+    public string ComesTo(string path)
+    {
+        if (Values is null || Written(path) is not { } text)
+        {
+            return "";
+        }
+
+        lock (Values)
+        {
+            return Values.Resolve(new NamedText(path, text)).Value is { } value
+                ? ShowAs.Metric.Show(value.Nominal.Si, value.Nominal.Dimension, 4)
+                : "";
+        }
+    }
 }
 
 /// <summary>A place in a file.</summary>

@@ -223,7 +223,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         {
             var clock = Stopwatch.StartNew();
             var loaded = _workspace.Design;
-            var given = GivenReader.Of(loaded.Text, path => ComesTo(loaded, path));
+            var given = GivenReader.Of(loaded.Text, loaded.ComesTo);
             var prepared = Evaluator.Prepare(loaded.Design);
             var nominal = Whole(prepared.Nominal(), loaded);
             PublishUnless(
@@ -255,8 +255,6 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         {
             Findings = [.. light.Findings.Concat(loaded.Notes).OrderByDescending(f => f.Severity)],
         };
-
-    private static string ComesTo(LoadedDesign loaded, string path) => "";
 
     private BoardState Standing(BoardState state) =>
         state with
