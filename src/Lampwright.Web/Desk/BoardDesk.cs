@@ -9,7 +9,7 @@ namespace Lampwright.Web.Desk;
 
 /// <summary>The desk over one design file: edits as splices, answers computed beside the pages, the latest text wins.</summary>
 /// <remarks>
-/// All document state is the workspace's. The nominal answer is published as soon as it is there, the bands after it; an edit
+/// All document state is the workspace's; an act once begun is finished, whoever goes away. The nominal answer is published as soon as it is there, the bands after it; an edit
 /// that comes meanwhile stops what is being computed.
 /// </remarks>
 public sealed class BoardDesk : IBoardDesk, IDisposable
@@ -49,10 +49,10 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
     /// <inheritdoc/>
     public async Task<string> SetAsync(string path, string text, string session)
     {
-        await _acts.WaitAsync();
+        await _acts.WaitAsync(CancellationToken.None);
         try
         {
-            return await Task.Run(() => Set(path, text, session));
+            return await Task.Run(() => Set(path, text, session), CancellationToken.None);
         }
         finally
         {
@@ -191,11 +191,11 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
 
     private async Task ActAsync(Action act)
     {
-        await _acts.WaitAsync();
+        await _acts.WaitAsync(CancellationToken.None);
         try
         {
             _last = null;
-            await Task.Run(act);
+            await Task.Run(act, CancellationToken.None);
         }
         finally
         {
