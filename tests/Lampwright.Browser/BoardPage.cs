@@ -76,7 +76,7 @@ public sealed class BoardPage : IAsyncDisposable
                 return now;
             }
 
-            await Task.Delay(20);
+            await Task.Delay(20, TestContext.Current.CancellationToken);
         }
 
         throw new TimeoutException("The ledger did not change:\n" + before);

@@ -20,6 +20,7 @@ public sealed class BoardProgram : IAsyncDisposable
     /// <param name="change">Changes the copy's text before it starts.</param>
     public static async Task<BoardProgram> StartAsync(Func<string, string>? change = null)
     {
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
         var folder = Directory.CreateTempSubdirectory("lampwright-board-").FullName;
         foreach (var source in Directory.GetFiles(Path.Combine(Repository, "examples", "herbarium")))
         {
@@ -29,7 +30,11 @@ public sealed class BoardProgram : IAsyncDisposable
         var file = Path.Combine(folder, "herbarium.toml");
         if (change is not null)
         {
-            await System.IO.File.WriteAllTextAsync(file, change(await System.IO.File.ReadAllTextAsync(file)));
+            await System.IO.File.WriteAllTextAsync(
+                file,
+                change(await System.IO.File.ReadAllTextAsync(file, patience.Token)),
+                patience.Token
+            );
         }
 
         var start = new ProcessStartInfo("dotnet") { RedirectStandardOutput = true, RedirectStandardError = true };
@@ -39,7 +44,6 @@ public sealed class BoardProgram : IAsyncDisposable
         }
 
         var process = Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
-        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(60));
         var said = new List<string>();
         while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
         {
@@ -78,7 +82,7 @@ public sealed class BoardProgram : IAsyncDisposable
         if (!_process.HasExited)
         {
             _process.Kill(entireProcessTree: true);
-            await _process.WaitForExitAsync();
+            await _process.WaitForExitAsync(CancellationToken.None);
         }
 
         _process.Dispose();

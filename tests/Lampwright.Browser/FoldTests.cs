@@ -66,7 +66,7 @@ public sealed class FoldTests(BrowserFixture browser)
                 return now;
             }
 
-            await Task.Delay(50);
+            await Task.Delay(50, TestContext.Current.CancellationToken);
         }
 
         throw new TimeoutException("The picture did not change.");

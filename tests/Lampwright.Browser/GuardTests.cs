@@ -52,7 +52,7 @@ public sealed class GuardTests(BrowserFixture browser)
         await using var board = await browser.OpenAsync(browser.Shared.Address, "packet");
         var download = await board.Page.RunAndWaitForDownloadAsync(() => board.Page.Locator("a.download").ClickAsync());
         await using var zip = await download.CreateReadStreamAsync();
-        using var archive = new ZipArchive(zip);
+        await using var archive = new ZipArchive(zip);
         var names = archive.Entries.Select(e => e.FullName).ToList();
         Assert.Contains("packet.pdf", names);
         Assert.Contains("templates.pdf", names);
