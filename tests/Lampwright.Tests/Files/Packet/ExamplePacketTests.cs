@@ -12,11 +12,19 @@ namespace Lampwright.Tests.Files.Packet;
 /// <summary>The packet of a whole light, from its design file.</summary>
 public sealed class ExamplePacketTests
 {
+    // Shared by all tests of this class, so no single test may cancel it.
     private static readonly Lazy<(LightEvaluation Light, ZipArchive Zip)> herbarium = new(() =>
     {
         var loaded = DesignLoader.Load(Example());
-        var light = Evaluator.Evaluate(loaded.Design, draws: 32);
-        return (light, new ZipArchive(new MemoryStream(PacketWriter.Zip(loaded.Design, light, loaded.Problems))));
+        var light = Evaluator.Evaluate(loaded.Design, draws: 32, cancel: CancellationToken.None);
+        return (
+            light,
+            new ZipArchive(
+                new MemoryStream(
+                    PacketWriter.Zip(loaded.Design, light, loaded.Problems, cancel: CancellationToken.None)
+                )
+            )
+        );
     });
 
     [Fact]
