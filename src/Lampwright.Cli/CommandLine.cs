@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lampwright.Cli.Serve;
 using Lampwright.Cli.Verbs;
 using Spectre.Console.Cli;
 
@@ -59,5 +60,8 @@ internal static class CommandLine
                 "Print the papers for the shop: cover and cautions, cut list, templates, drill list, wiring"
             )
             .WithData(terminal);
+        config
+            .AddCommand<ServeVerb>("serve")
+            .WithDescription("Open the board in the browser: the light live, every station on its page");
     }
 }

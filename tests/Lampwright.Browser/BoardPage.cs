@@ -71,7 +71,7 @@ public sealed class BoardPage : IAsyncDisposable
         {
             await SettledAsync();
             var now = await LedgerAsync();
-            if (now != before)
+            if (now != before && !now.Contains('…', StringComparison.Ordinal))
             {
                 return now;
             }

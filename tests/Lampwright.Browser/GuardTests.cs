@@ -51,8 +51,10 @@ public sealed class GuardTests(BrowserFixture browser)
         browser.Need();
         await using var board = await browser.OpenAsync(browser.Shared.Address, "packet");
         var download = await board.Page.RunAndWaitForDownloadAsync(() => board.Page.Locator("a.download").ClickAsync());
-        await using var zip = await download.CreateReadStreamAsync();
-        await using var archive = new ZipArchive(zip);
+        await using var archive = await ZipFile.OpenReadAsync(
+            await download.PathAsync(),
+            TestContext.Current.CancellationToken
+        );
         var names = archive.Entries.Select(e => e.FullName).ToList();
         Assert.Contains("packet.pdf", names);
         Assert.Contains("templates.pdf", names);

@@ -3,6 +3,7 @@ using Lampwright.Evaluation;
 using Lampwright.Files.DesignFile;
 using Lampwright.Files.DesignFile.Edits;
 using Lampwright.Files.Drawings;
+using Lampwright.Files.Opening;
 using Lampwright.Files.Packet;
 
 namespace Lampwright.Web.Desk;
@@ -21,6 +22,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
     private CancellationTokenSource _latest = new();
     private (string Path, string Session, string Text)? _last;
     private string? _keptAgainst;
+    private DateTime _readings;
     private long _version;
 
     /// <summary>Opens the desk over a workspace and begins to compute.</summary>
@@ -36,6 +38,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         };
         // The first page should find answers, not an empty ledger.
         Compute(_latest.Token);
+        _readings = ReadingsStamp();
         _workspace.Changed += (_, _) => Renew();
         _look = new(_ => LookOutside(), null, TimeSpan.FromSeconds(1), TimeSpan.FromSeconds(1));
     }
@@ -102,15 +105,14 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         Task.Run(
             () =>
             {
-                var loaded = _workspace.Design;
-                var light = Whole(Evaluator.Evaluate(loaded.Design, cancel: cancellation), loaded);
+                var opened = OpenedLight.Of(_workspace.Design, ReadBeside);
+                var light = opened.Prepare().WithBands(Evaluator.DefaultDraws, cancellation);
                 return PacketWriter.Zip(
-                    loaded.Design,
+                    opened.Loaded.Design,
                     light,
-                    loaded.Problems,
-                    path => loaded.Positions.Find(path) is var at ? (at.Line, at.Column) : null,
-                    null,
-                    cancellation
+                    opened.Problems,
+                    opened.Place,
+                    cancel: cancellation
                 );
             },
             cancellation
@@ -176,18 +178,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         return worse?.Message;
     }
 
-    private string? ReadBeside(string name)
-    {
-        var path = Path.Combine(Path.GetDirectoryName(_workspace.FilePath) ?? ".", name);
-        try
-        {
-            return File.Exists(path) ? File.ReadAllText(path) : null;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
-    }
+    private string? ReadBeside(string name) => TextBeside.Read(Path.GetDirectoryName(_workspace.FilePath) ?? ".", name);
 
     private async Task ActAsync(Action act)
     {
@@ -224,8 +215,9 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             var clock = Stopwatch.StartNew();
             var loaded = _workspace.Design;
             var given = GivenReader.Of(loaded.Text, loaded.ComesTo);
-            var prepared = Evaluator.Prepare(loaded.Design);
-            var nominal = Whole(prepared.Nominal(), loaded);
+            var opened = OpenedLight.Of(loaded, ReadBeside);
+            var prepared = opened.Prepare();
+            var nominal = prepared.Nominal();
             PublishUnless(
                 cancel,
                 s =>
@@ -233,7 +225,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
                     {
                         Text = loaded.Text.Text,
                         Given = given,
-                        Problems = loaded.Problems,
+                        Problems = opened.Problems,
                         Design = loaded.Design,
                         Light = nominal,
                         BandsArePending = true,
@@ -241,7 +233,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
                         Trouble = "",
                     }
             );
-            var banded = Whole(prepared.WithBands(Evaluator.DefaultDraws, cancel), loaded);
+            var banded = prepared.WithBands(Evaluator.DefaultDraws, cancel);
             PublishUnless(cancel, s => s with { Light = banded, BandsArePending = false });
         }
         catch (OperationCanceledException)
@@ -249,12 +241,6 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             // A later text is being computed.
         }
     }
-
-    private static LightEvaluation Whole(LightEvaluation light, LoadedDesign loaded) =>
-        light with
-        {
-            Findings = [.. light.Findings.Concat(loaded.Notes).OrderByDescending(f => f.Severity)],
-        };
 
     private BoardState Standing(BoardState state) =>
         state with
@@ -266,6 +252,13 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
 
     private void LookOutside()
     {
+        var readings = ReadingsStamp();
+        if (readings != _readings)
+        {
+            _readings = readings;
+            Renew();
+        }
+
         if (_workspace.Look(out var theirs) == DiskState.Changed && theirs is not null)
         {
             if (theirs != State.OutsideText && theirs != _keptAgainst)
@@ -278,6 +271,14 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             Publish(s => s with { OutsideText = null });
         }
     }
+
+    // Readings are written by another hand, at the light; the board follows them.
+    private DateTime ReadingsStamp() =>
+        State.Design.Readings?.File is { Length: > 0 } name
+        && Path.GetDirectoryName(_workspace.FilePath) is { } folder
+        && File.Exists(Path.Combine(folder, name))
+            ? File.GetLastWriteTimeUtc(Path.Combine(folder, name))
+            : default;
 
     private void PublishUnless(CancellationToken cancel, Func<BoardState, BoardState> change)
     {
