@@ -16,7 +16,7 @@ internal readonly struct Housing
 
     /// <summary>The housing of a sink in a scene.</summary>
     internal Housing(in SinkScene scene)
-        : this(scene.Cool, scene.Path, scene.Spec.DraftM, scene.Spec.WallsWPerK) { }
+        : this(scene.Cool, scene.Path, scene.Spec.DraftM, scene.Spec.WallsWPerK * scene.Spec.Factors.InsideFilm) { }
 
     /// <summary>A housing with openings and walls.</summary>
     /// <param name="cool">Air of the room.</param>

@@ -246,6 +246,24 @@ public sealed class SinkTests
     }
 
     [Fact]
+    public void Guess_of_a_housing_is_carried_by_the_inside_film()
+    {
+        double Rise(double film) =>
+            Prepared
+                .Curve(
+                    Sink with
+                    {
+                        Housed = true,
+                        Factors = new HeatFactors { InsideFilm = film },
+                    },
+                    295,
+                    fanRuns: false
+                )
+                .SourceRiseK(15);
+        Assert.True(Rise(0.7) > Rise(1) && Rise(1) > Rise(1.3));
+    }
+
+    [Fact]
     public void Method_factors_move_what_they_name()
     {
         double Rise(HeatFactors f) => Prepared.Curve(Sink with { Factors = f }, 295, fanRuns: true).SourceRiseK(40);
