@@ -15,13 +15,14 @@ internal static class Watch
         IReadOnlyList<TiltRows> tilts,
         DrawTable table,
         IReadOnlyList<Variable> variables
-    ) =>
+    )
+    {
+        var ranking = new InfluenceRanking(variables, table.Columns);
+        return
         [
-            .. Results(light, assembly, tilts)
-                .SelectMany(r =>
-                    InfluenceRanking.Of(r.Name, table.Column(r.Place), variables, table.Columns, MostInputs)
-                ),
+            .. Results(light, assembly, tilts).SelectMany(r => ranking.Of(r.Name, table.Column(r.Place), MostInputs)),
         ];
+    }
 
     private static IEnumerable<(string Name, int Place)> Results(
         CoupledLight? light,

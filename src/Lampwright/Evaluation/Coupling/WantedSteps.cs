@@ -63,22 +63,25 @@ internal sealed class WantedSteps
             return 0;
         }
 
-        var (a, fa) = (1e-3, FluxAt(circuit, 1e-3) - fluxLm);
-        var b = circuit.Emitter.CurrentForFlux(fluxLm, circuit.AmbientK + 30) ?? circuit.Emitter.ToA;
+        // The junction moves little from guess to guess, so the emitter's own curve at the junction just found is all but the answer.
+        var junction = circuit.AmbientK + 30;
+        var current = circuit.Emitter.CurrentForFlux(fluxLm, junction) ?? circuit.Emitter.ToA;
         for (var pass = 0; pass < 12; pass++)
         {
-            var fb = FluxAt(circuit, b) - fluxLm;
-            if (Math.Abs(fb) < 1e-7 * fluxLm || fb == fa)
+            var point = OperatingPoints.AtCurrent(circuit, current, junction);
+            junction = point.JunctionK;
+            if (Math.Abs(point.FluxLm - fluxLm) < 1e-7 * fluxLm)
             {
                 break;
             }
 
-            var next = b - (fb * (b - a) / (fb - fa));
-            (a, fa) = (b, fb);
-            b = Math.Clamp(next, b / 4, b * 4);
+            current =
+                circuit.Emitter.FluxBeyond == 0 && circuit.Emitter.CurrentForFlux(fluxLm, junction) is { } next
+                    ? next
+                    : current * Math.Clamp(fluxLm / Math.Max(point.FluxLm, 1e-9), 0.25, 4);
         }
 
-        return b;
+        return current;
     }
 
     private static double FluxAt(in Circuit circuit, double currentA) =>

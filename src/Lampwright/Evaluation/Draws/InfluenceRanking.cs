@@ -6,24 +6,33 @@ namespace Lampwright.Evaluation.Draws;
 /// up to about one where the result is monotone in each. Source: Saltelli and others, Sensitivity Analysis in Practice (Wiley
 /// 2004), 6.6 (rank transformation).
 /// </remarks>
-internal static class InfluenceRanking
+internal sealed class InfluenceRanking
 {
+    private readonly IReadOnlyList<Variable> _variables;
+    private readonly double[]?[] _ranks;
+
     // With n draws an input without any influence still correlates by chance; squares below this are noise.
     private const double NoiseDraws = 12;
+
+    /// <summary>Ranks the inputs once for all results.</summary>
+    /// <param name="variables">The variables.</param>
+    /// <param name="columns">Value of each variable in every draw.</param>
+    public InfluenceRanking(IReadOnlyList<Variable> variables, IReadOnlyList<double[]> columns)
+    {
+        _variables = variables;
+        _ranks = new double[]?[variables.Count];
+        Parallel.For(
+            0,
+            variables.Count,
+            i => _ranks[i] = variables[i].Scatter == Scatter.None ? null : Ranks(columns[i])
+        );
+    }
 
     /// <summary>Inputs with the largest shares, largest first.</summary>
     /// <param name="result">Name of the result.</param>
     /// <param name="values">The result in every draw.</param>
-    /// <param name="variables">The variables.</param>
-    /// <param name="columns">Value of each variable in every draw.</param>
     /// <param name="most">Count of inputs wanted.</param>
-    public static IEnumerable<Influence> Of(
-        string result,
-        double[] values,
-        IReadOnlyList<Variable> variables,
-        IReadOnlyList<double[]> columns,
-        int most
-    )
+    public IEnumerable<Influence> Of(string result, double[] values, int most)
     {
         var ranked = Ranks(values);
         if (ranked is null)
@@ -32,9 +41,9 @@ internal static class InfluenceRanking
         }
 
         var shares = new List<Influence>();
-        for (var i = 0; i < variables.Count; i++)
+        for (var i = 0; i < _variables.Count; i++)
         {
-            if (variables[i].Scatter == Scatter.None || Ranks(columns[i]) is not { } column)
+            if (_ranks[i] is not { } column)
             {
                 continue;
             }
@@ -42,7 +51,7 @@ internal static class InfluenceRanking
             var r = Correlation(ranked, column);
             if (r * r > NoiseDraws / values.Length)
             {
-                shares.Add(new(result, variables[i].Name, r * r, Math.Sign(r)));
+                shares.Add(new(result, _variables[i].Name, r * r, Math.Sign(r)));
             }
         }
 
