@@ -89,7 +89,27 @@ public static class EvaluationRules
         "derived: the maker's own limit against the computed front"
     );
 
+    /// <summary>A tilt joint that nothing can be said of.</summary>
+    public static readonly Rule TiltNotComputed = new(
+        "FIL110",
+        "Tilt joint not judged",
+        Severity.Warn,
+        "Name two patterns on the axis that joints place, give the washer's inner and outer diameter, and a screw such as \"M6 wing\".",
+        Own
+    );
+
     /// <summary>All rules of the evaluation.</summary>
     public static IReadOnlyList<Rule> All { get; } =
-    [NoEmitter, NoDriver, NoSink, NoFace, NotSettled, HoleWithoutShape, UnknownName, NeedsCutOut, DiffuserTooHot];
+    [
+        NoEmitter,
+        NoDriver,
+        NoSink,
+        NoFace,
+        NotSettled,
+        HoleWithoutShape,
+        UnknownName,
+        NeedsCutOut,
+        DiffuserTooHot,
+        TiltNotComputed,
+    ];
 }

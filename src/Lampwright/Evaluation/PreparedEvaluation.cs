@@ -78,7 +78,7 @@ public sealed class PreparedEvaluation
         }
 
         _findings.AddRange(fitUp.Findings);
-        _findings.AddRange(SupportFindings.Of(_tilts, _arms, _stands, _x, _nominal));
+        _findings.AddRange(SupportFindings.Of(_design, _tilts, _arms, _stands, _x, _nominal));
     }
 
     /// <summary>Count of variables that scatter.</summary>

@@ -1,4 +1,5 @@
 using Lampwright.Balance;
+using Lampwright.Design;
 using Lampwright.Findings;
 using Lampwright.Metal;
 using Lampwright.Tables;
@@ -9,6 +10,7 @@ namespace Lampwright.Evaluation.Assembling;
 internal static class SupportFindings
 {
     public static IEnumerable<Finding> Of(
+        LightDesign design,
         IReadOnlyList<TiltRows> tilts,
         IReadOnlyList<ArmRows> arms,
         IReadOnlyList<StandRows> stands,
@@ -16,6 +18,22 @@ internal static class SupportFindings
         double[] row
     )
     {
+        foreach (var t in design.Tilts)
+        {
+            var path = "tilt." + t.Name;
+            if (t.Washer is { } w && BalanceFindings.OfFaces(path, w.Width.Nominal, w.Height.Nominal) is { } impossible)
+            {
+                yield return impossible;
+            }
+            else if (tilts.All(r => r.Tilt.Name != t.Name))
+            {
+                yield return EvaluationRules.TiltNotComputed.At(
+                    path,
+                    $"The tilt joint {t.Name} can't be judged: its axis is not placed, its washer is not given, or '{t.Screw}' is no screw of the table."
+                );
+            }
+        }
+
         foreach (var t in tilts)
         {
             var spec = t.Spec(x, row);

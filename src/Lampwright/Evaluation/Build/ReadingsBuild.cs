@@ -23,7 +23,7 @@ internal static class ReadingsBuild
         }
 
         var compared = readings
-            .Select(r => Comparison.Of(r, MeterOf(design, r), Prediction(r, steps, heat), Base(r)))
+            .Select(r => Comparison.Of(r, MeterOf(design, r), Prediction(r, steps, heat), Base(design, r)))
             .ToList();
         var findings = ReadingsFindings.Of("readings", compared, c => MeterOf(design, c.Reading));
         return (new([.. compared.Select(Row)], Takeovers.Of(design, readings, steps)), findings);
@@ -70,8 +70,11 @@ internal static class ReadingsBuild
         return predicted is { } p ? new(p.Value + zero, p.Low + zero, p.High + zero) : null;
     }
 
-    // A difference of temperatures is judged against the rise over freezing, which is how a thermometer shows it.
-    private static double Base(Reading r) => r.What == ReadingKind.Temperature ? ZeroC : 0;
+    // Of a temperature the rise over the room is what was predicted; the room itself is judged as the thermometer shows it.
+    private static double Base(LightDesign design, Reading r) =>
+        r.What != ReadingKind.Temperature ? 0
+        : r.Place == "ambient" ? ZeroC
+        : design.Place.Ambient.Nominal;
 
     private static ReadingRow Row(Comparison c)
     {

@@ -156,7 +156,8 @@ internal sealed class CoupledLight : IRowPart
                 InterfaceKPerW = _cooling.InterfaceKPerW(x, factors),
                 JunctionKPerW = _cooling.JunctionKPerW(x),
                 JunctionIsElectrical = _cooling.JunctionIsElectrical,
-                RadiationLmPerW = radiation,
+                // What comes back to the emitter's base warms it: only the rest is carried off as light.
+                RadiationLmPerW = radiation / Math.Max(1 - optics.AbsorbedBase, 0.05),
                 AmbientK = ambient,
                 Boxes = boxes,
             };

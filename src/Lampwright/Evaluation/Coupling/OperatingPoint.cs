@@ -61,7 +61,7 @@ internal readonly struct Circuit
     /// <summary>True when that resistance counts on electrical power.</summary>
     public required bool JunctionIsElectrical { get; init; }
 
-    /// <summary>Luminous efficacy of the radiation, lm/W.</summary>
+    /// <summary>Lumens of the bare emitter for each watt that leaves as light and does not come back to it, lm/W.</summary>
     public required double RadiationLmPerW { get; init; }
 
     /// <summary>Air round the light, K.</summary>
