@@ -1,4 +1,3 @@
-using Lampwright.Design;
 using Lampwright.Evaluation.Draws;
 using Lampwright.Heat;
 
@@ -24,11 +23,12 @@ internal sealed class CoolingDraws
     private readonly bool _isMeasured;
     private readonly FanCurve? _fan;
 
-    public CoolingDraws(PreparedSink? sink, LightDesign design, LightParts parts, Variables variables)
+    public CoolingDraws(CoupledInputs inputs, Variables variables)
     {
-        _sink = sink;
-        _spec = sink?.Nominal;
-        _factors = [.. HeatMethods.MethodErrors.Select(variables.Factor)];
+        var (design, parts) = (inputs.Design, inputs.Parts);
+        _sink = inputs.Sink;
+        _spec = _sink?.Nominal;
+        _factors = [.. HeatMethods.Widened([.. inputs.OutsideRange]).Select(variables.Factor)];
         _ambient = variables.Of(design.Place.Ambient);
         _ambientMax = variables.Of(design.Place.AmbientMax);
         _emissivity = parts.Sink is { } s ? variables.Of(s.Emissivity) : variables.Exact("sink.none", 0.1);

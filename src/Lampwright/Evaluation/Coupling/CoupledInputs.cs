@@ -37,6 +37,9 @@ internal sealed record CoupledInputs
 
     public required PreparedSink? Sink { get; init; }
 
+    /// <summary>Methods of the station heat that work outside of their range here; their bands are doubled.</summary>
+    public required IReadOnlyList<string> OutsideRange { get; init; }
+
     public required LightModel? Light { get; init; }
 
     public required BoxSpec Boxes { get; init; }

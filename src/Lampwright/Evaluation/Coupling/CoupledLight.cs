@@ -35,7 +35,7 @@ internal sealed class CoupledLight : IRowPart
         _emitter = new(inputs.Fit, inputs.Parts, variables);
         _driver = new(inputs.Driver, inputs.Threshold, inputs.Parts.Driver!, variables);
         _chain = new(inputs.Network, inputs.Steps, inputs.FixedIsOnBoard, variables);
-        _cooling = new(inputs.Sink, inputs.Design, inputs.Parts, variables);
+        _cooling = new(inputs, variables);
         _optics = inputs.Light is { } model ? new(model, inputs.Design, inputs.Parts, variables) : null;
         _ripple = RippleDraws.Of(inputs.Parts, variables);
         _currentMaxA = inputs.Parts.Emitter.CurrentMax?.Nominal ?? inputs.Fit.Model.ToA;

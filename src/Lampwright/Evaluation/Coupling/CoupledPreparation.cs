@@ -84,6 +84,7 @@ internal static class CoupledPreparation
             FixedIsOnBoard = onBoard,
             ChosenBy = chosenBy,
             Sink = sink,
+            OutsideRange = OutsideRange(sink, design, emitterSpec, fit),
             Light = light,
             Boxes = BoxMap.Of(design, parts, made),
         };
@@ -119,7 +120,7 @@ internal static class CoupledPreparation
         List<Finding> findings
     )
     {
-        if (HeatMap.Sink(design, parts, AirOpenings.Of(design, made)) is not { } flat)
+        if (HeatMap.Sink(design, parts, AirOpenings.Of(design, made), made) is not { } flat)
         {
             if (parts.Sink?.Measured is null)
             {
@@ -137,6 +138,25 @@ internal static class CoupledPreparation
         var spec = flat with { ChannelTiltRad = Orientation.ChannelTiltRad(design, fitUp, parts.SinkPath) };
         findings.AddRange(HeatFindings.Sink(spec, parts.SinkPath, "fan." + (parts.Fan?.Name ?? "main")));
         return SinkModel.IsUsable(spec) && Sound(spec) ? SinkModel.Prepare(spec) : null;
+    }
+
+    // Ranges hang on flow and geometry, hardly on watts: the emitter's full power, all of it as heat, settles them.
+    private static string[] OutsideRange(PreparedSink? sink, LightDesign design, EmitterSpec emitter, EmitterFit fit)
+    {
+        var ampere = emitter.MostA ?? fit.Model.ToA;
+        var watts = ampere * fit.Model.VoltageV(ampere, fit.Model.ReferenceK);
+        if (sink is null || !(watts > 0))
+        {
+            return [];
+        }
+
+        var ambient = Math.Clamp(design.Place.Ambient.Nominal, 200, 400);
+        return
+        [
+            .. new[] { true, false }
+                .SelectMany(runs => sink.At(sink.Nominal, ambient, runs, watts)?.OutsideRange ?? [])
+                .Distinct(),
+        ];
     }
 
     private static bool Sound(SinkSpec spec) =>

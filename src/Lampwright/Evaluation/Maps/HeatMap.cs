@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Evaluation.Coupling;
+using Lampwright.Evaluation.Metalwork;
 using Lampwright.Heat;
 using Lampwright.Tables;
 
@@ -8,8 +9,16 @@ namespace Lampwright.Evaluation.Maps;
 /// <summary>Tells the station heat what the design says of sink, fan and the air's way.</summary>
 internal static class HeatMap
 {
+    // Two films of still air with radiation, some 8 W/(m²·K) each (common practice, no source; its error is heat.inside_film's).
+    private static readonly double StillWallsWPerM2K = 4;
+
     /// <summary>The sink's spec; null when its sizes are not all given.</summary>
-    public static SinkSpec? Sink(LightDesign design, LightParts parts, IReadOnlyList<AirOpening> openings)
+    public static SinkSpec? Sink(
+        LightDesign design,
+        LightParts parts,
+        IReadOnlyList<AirOpening> openings,
+        IReadOnlyList<MadePart> made
+    )
     {
         if (
             parts.Sink is not { Across: { } across, Along: { } along, BaseThickness: { } thick } sink
@@ -43,6 +52,7 @@ internal static class HeatMap
             Fan = Fan(parts.Fan),
             AirLosses = Losses(openings, parts),
             Housed = parts.Fan?.Air.Count > 1,
+            HousingConductanceWPerK = WallsWPerK(design, parts, made),
         };
 
         Footprint Foot(double x, double y) => new(x, y, body.Width.Nominal, body.Height.Nominal);
@@ -60,6 +70,24 @@ internal static class HeatMap
                 BoxAcrossM = fan.Box?.Width.Nominal ?? 0,
                 BoxAlongM = fan.Box?.Height.Nominal ?? 0,
             };
+
+    // Walls of the part that the fan's air passes, closed by a cover as large as its face: still air inside and outside, in a row.
+    private static double? WallsWPerK(LightDesign design, LightParts parts, IReadOnlyList<MadePart> made)
+    {
+        var names = (parts.Fan?.Air ?? []).Select(id => id.Split('.')[0]).ToHashSet(StringComparer.Ordinal);
+        var walls = made.Where(m => names.Contains(m.Name)).ToList();
+        return walls.Count == 0
+            ? null
+            : StillWallsWPerM2K
+                * walls.Sum(m =>
+                    m.Blank.AreaM2
+                    + (
+                        design.Parts.First(p => p.Name == m.Name).Face is { } face
+                            ? face.Width.Nominal * face.Height.Nominal
+                            : 0
+                    )
+                );
+    }
 
     private static AirLoss[] Losses(IReadOnlyList<AirOpening> openings, LightParts parts)
     {
