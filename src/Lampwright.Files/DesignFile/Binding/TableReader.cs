@@ -233,7 +233,28 @@ internal sealed partial class TableReader(
         }
 
         var value = new Value(derived.Nominal.Si, derived.HalfWidth, isExpression ? Origin.Computed : Origin.Given, at);
-        return InRange(rule, value, scalar, at) ? value : null;
+        return InRange(rule, value, scalar, at) ? Narrowed(rule, value, scalar, at) : null;
+    }
+
+    /// <summary>A spread that reaches beyond what the key takes is told and cut there: no draw may lie where no value may.</summary>
+    private Value Narrowed(SchemaKey rule, Value value, DocScalar scalar, string at)
+    {
+        var room = Math.Max(0, Math.Min(value.Nominal - rule.LeastSi, rule.MostSi - value.Nominal));
+        if (value.HalfWidth <= room + (1e-12 * Math.Abs(value.Nominal)))
+        {
+            return value;
+        }
+
+        var shown = QuantityError.Shown(scalar.Text);
+        context.Problem(
+            scalar,
+            scalar.PlaceOf(0),
+            at,
+            shown,
+            $"a spread that stays within {rule.Range}",
+            $"{at}: the spread of {shown} reaches out of the range. Accepted: a spread that stays within {rule.Range}."
+        );
+        return value with { HalfWidth = room };
     }
 
     private static bool Fits(Dimension wanted, Quantity found, bool isExpression) =>

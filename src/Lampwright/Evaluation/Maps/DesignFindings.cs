@@ -66,7 +66,7 @@ internal static class DesignFindings
         var near = Nearest.Of(name, all);
         return EvaluationRules.UnknownName.At(
             path,
-            $"There is no {kind} '{name}'{(near is null ? "" : $"; did you mean '{near}'?")}",
+            $"There is no {kind} '{name}'{(near is null ? "." : $"; did you mean '{near}'?")}",
             name
         );
     }
