@@ -10,7 +10,7 @@ namespace Lampwright.Files.Drawings;
 /// Layers: <c>CUT</c> (outline as a closed polyline whose arcs are bulges, round holes as circles, other holes as closed polylines),
 /// <c>BEND</c> (middle of each bend zone), <c>MARK</c> (a cross where each hole is punched). A cutter runs CUT alone; a maker
 /// prints all three.
-/// <para><b>Source</b>: the DXF reference's group codes for release 12. <b>Checked by</b>: an independent reader (audit, area, count of
+/// <para><b>Source</b>: DXF reference, release 12, group codes. <b>Checked by</b>: an independent reader (audit, area, count of
 /// holes) and rows M.X1, M.X2.</para>
 /// </remarks>
 public static class DxfBlank

@@ -1,4 +1,4 @@
-using System.Globalization;
+using Lampwright.Tables;
 
 namespace Lampwright.Heat;
 
@@ -74,39 +74,27 @@ public static class TouchLimits
 
     private static List<TouchLimit> Read()
     {
-        using var stream =
-            typeof(TouchLimits).Assembly.GetManifestResourceStream("Tables/touch-limits.csv")
-            ?? throw new InvalidOperationException("The table of touch limits is not in the assembly.");
-        using StreamReader reader = new(stream);
+        var table = TableResource.Read("touch-limits.csv");
         return
         [
-            .. reader
-                .ReadToEnd()
-                .Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-                .Where(line => !line.StartsWith('#'))
-                .Skip(1)
-                .Select(Row),
+            .. Enumerable
+                .Range(0, table.RowCount)
+                .Select(row => new TouchLimit(
+                    table.Text(row, "standard") switch
+                    {
+                        "iso-13732-1" => TouchStandard.BurnThreshold,
+                        "iec-62368-1" => TouchStandard.Equipment,
+                        "iec-60598-1" => TouchStandard.LuminaireAdjusting,
+                        _ => TouchStandard.ShopLine,
+                    },
+                    Enum.Parse<TouchMaterial>(table.Text(row, "material"), ignoreCase: true),
+                    table.Number(row, "up_to_s") is var longest && double.IsNaN(longest)
+                        ? double.PositiveInfinity
+                        : longest,
+                    table.Number(row, "low_c") + Physics.ZeroCelsius,
+                    table.Number(row, "high_c") + Physics.ZeroCelsius,
+                    table.Text(row, "mark")
+                )),
         ];
     }
-
-    private static TouchLimit Row(string line)
-    {
-        var cells = line.Split(',');
-        return new TouchLimit(
-            cells[0] switch
-            {
-                "iso-13732-1" => TouchStandard.BurnThreshold,
-                "iec-62368-1" => TouchStandard.Equipment,
-                "iec-60598-1" => TouchStandard.LuminaireAdjusting,
-                _ => TouchStandard.ShopLine,
-            },
-            Enum.Parse<TouchMaterial>(cells[1], ignoreCase: true),
-            cells[2].Length == 0 ? double.PositiveInfinity : Number(cells[2]),
-            Number(cells[3]) + Physics.ZeroCelsius,
-            Number(cells[4]) + Physics.ZeroCelsius,
-            cells[5]
-        );
-    }
-
-    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

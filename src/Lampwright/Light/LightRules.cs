@@ -147,5 +147,6 @@ public static class LightRules
         OpenMirror,
         ColourOutsideTable,
         Stroboscopic,
+        FunnelNarrow,
     ];
 }

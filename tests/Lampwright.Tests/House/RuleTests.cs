@@ -55,11 +55,14 @@ public sealed partial class RuleTests
     [Fact]
     public void The_list_of_a_station_holds_every_rule_of_it()
     {
+        var all = BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic;
         var lists = new[] { typeof(Evaluator).Assembly, typeof(DesignLoader).Assembly }
             .SelectMany(a => a.GetTypes())
-            .Select(t => t.GetProperty("All", BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic))
-            .Where(p => p is not null && typeof(IEnumerable<Rule>).IsAssignableFrom(p.PropertyType))
-            .SelectMany(p => (IEnumerable<Rule>)p!.GetValue(null)!)
+            .SelectMany(t =>
+                new[] { t.GetProperty("All", all)?.GetValue(null), t.GetField("All", all)?.GetValue(null) }
+            )
+            .OfType<IEnumerable<Rule>>()
+            .SelectMany(list => list)
             .Select(r => r.Code)
             .ToHashSet();
         Repository.None(All.Select(r => r.Rule.Code).Where(c => !lists.Contains(c)), "Rules that stand in no list");

@@ -130,7 +130,7 @@ internal static class SchemaSteps
                 "10 ohm",
                 "When new.",
                 @default: "10 mohm",
-                source: "common practice, no source"
+                source: "most of small silver toggle switches when new, NKK M and A series"
             )
             .Quantity(
                 "most",
