@@ -62,6 +62,7 @@ internal static class CommandLine
             .WithData(terminal);
         config
             .AddCommand<ServeVerb>("serve")
-            .WithDescription("Open the board in the browser: the light live, every station on its page");
+            .WithDescription("Open the board in the browser: the light live, every station on its page")
+            .WithData(terminal);
     }
 }

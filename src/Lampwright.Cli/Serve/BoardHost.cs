@@ -1,5 +1,4 @@
 using System.Net;
-using Lampwright.Files.DesignFile;
 using Lampwright.Web;
 using Lampwright.Web.Desk;
 using Microsoft.AspNetCore.DataProtection;
@@ -11,38 +10,6 @@ namespace Lampwright.Cli.Serve;
 /// <summary>Serves the board on the loopback address until it is told to end.</summary>
 public static class BoardHost
 {
-    /// <summary>Opens a design file and serves its board; the address is printed once the board can be opened.</summary>
-    /// <param name="designFile">The design file.</param>
-    /// <param name="port">Port, 0 for any free one.</param>
-    /// <param name="quiet">True to print the bare address and nothing else.</param>
-    /// <param name="cancellation">Ends the board.</param>
-    /// <returns>0 when it was ended, 2 when it could not begin.</returns>
-    public static async Task<int> RunAsync(string designFile, int port, bool quiet, CancellationToken cancellation)
-    {
-        if (Workspace.Open(designFile, out var problem) is not { } workspace)
-        {
-            await Console.Error.WriteLineAsync($"{problem}");
-            return 2;
-        }
-
-        using var desk = new BoardDesk(workspace);
-        try
-        {
-            await ServeAsync(
-                desk,
-                port,
-                address => Console.WriteLine(quiet ? address : $"The board is open at {address} (Ctrl+C ends it)"),
-                cancellation
-            );
-            return 0;
-        }
-        catch (IOException e)
-        {
-            await Console.Error.WriteLineAsync($"The board cannot listen on port {port}: {e.Message}");
-            return 2;
-        }
-    }
-
     /// <summary>Serves a desk and says its address once it listens.</summary>
     /// <param name="desk">What lies between the pages and the design file.</param>
     /// <param name="port">Port, 0 for any free one.</param>

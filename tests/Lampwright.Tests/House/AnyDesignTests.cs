@@ -94,9 +94,7 @@ public sealed partial class AnyDesignTests
             var m = numbers[i];
             var absurd = double.Parse(m.Value, CultureInfo.InvariantCulture) * factor;
             Hold(
-                Text[..m.Index]
-                    + absurd.ToString("R", CultureInfo.InvariantCulture)
-                    + Text[(m.Index + m.Length)..],
+                Text[..m.Index] + absurd.ToString("R", CultureInfo.InvariantCulture) + Text[(m.Index + m.Length)..],
                 $"line {Text[..m.Index].Count(c => c == '\n') + 1}, {m.Value} times {factor}"
             );
         }
@@ -106,10 +104,7 @@ public sealed partial class AnyDesignTests
     {
         try
         {
-            var opened = OpenedLight.Of(
-                DesignLoader.Parse(text, "any.toml", Beside),
-                Beside
-            );
+            var opened = OpenedLight.Of(DesignLoader.Parse(text, "any.toml", Beside), Beside);
             var light = opened.Prepare().WithBands(16);
             foreach (var finding in light.Findings)
             {
@@ -134,7 +129,10 @@ public sealed partial class AnyDesignTests
     private static void HoldFinding(Finding finding)
     {
         Assert.False(string.IsNullOrWhiteSpace(finding.Path), $"{finding.Code} has no place: {finding.Message}");
-        Assert.True(finding.Message.Length > 10 && (finding.Message[^1] is '.' or '?'), $"{finding.Code}: {finding.Message}");
+        Assert.True(
+            finding.Message.Length > 10 && (finding.Message[^1] is '.' or '?'),
+            $"{finding.Code}: {finding.Message}"
+        );
         foreach (var said in new[] { finding.Message, finding.Observed, finding.Limit })
         {
             Assert.False(
@@ -172,7 +170,9 @@ public sealed partial class AnyDesignTests
             default:
                 if (answer.GetType().Namespace is "Lampwright.Evaluation" or "Lampwright.Evaluation.Answers")
                 {
-                    foreach (var property in answer.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0))
+                    foreach (
+                        var property in answer.GetType().GetProperties().Where(p => p.GetIndexParameters().Length == 0)
+                    )
                     {
                         HoldNumbers(property.GetValue(answer), path + "." + property.Name);
                     }

@@ -35,10 +35,7 @@ public sealed partial class RoomTests
     [MemberData(nameof(RoomsWithRules))]
     public void A_room_sees_only_what_lies_below_it(string room)
     {
-        var hidden = Rooms
-            .Where(r => r != room && !MaySee[room].Contains(r))
-            .Select(r => "Lampwright." + r)
-            .ToArray();
+        var hidden = Rooms.Where(r => r != room && !MaySee[room].Contains(r)).Select(r => "Lampwright." + r).ToArray();
         var result = Types
             .InAssembly(Core)
             .That()

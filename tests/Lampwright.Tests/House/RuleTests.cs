@@ -48,7 +48,10 @@ public sealed partial class RuleTests
                 $"{who}: a remedy is a full sentence, not: {rule.Remedy}"
             );
             Assert.False(string.IsNullOrWhiteSpace(rule.Source), $"{who} has no source.");
-            Assert.True(!rule.ProtectsPeople || rule.Severity == Severity.Stop, $"{who} protects people and is no stop.");
+            Assert.True(
+                !rule.ProtectsPeople || rule.Severity == Severity.Stop,
+                $"{who} protects people and is no stop."
+            );
         }
     }
 

@@ -72,7 +72,9 @@ public sealed partial class SourceTests
             {
                 var silenced = lines[i].Contains(Decoded("I3ByYWdtYSB3YXJuaW5nIGRpc2FibGU="), StringComparison.Ordinal);
                 Assert.True(
-                    !silenced || lines[i].Contains("//", StringComparison.Ordinal) || (i > 0 && lines[i - 1].Contains("//", StringComparison.Ordinal)),
+                    !silenced
+                        || lines[i].Contains("//", StringComparison.Ordinal)
+                        || (i > 0 && lines[i - 1].Contains("//", StringComparison.Ordinal)),
                     $"{file}:{i + 1} silences a warning without saying why."
                 );
             }

@@ -12,8 +12,9 @@ namespace Lampwright.Tests.House;
 /// <summary>Tables, sources and the named errors of methods.</summary>
 public sealed partial class TableTests
 {
-    private static readonly TomlTable Registered =
-        TomlSerializer.Deserialize<TomlTable>(Repository.Text("src/Lampwright/Tables/sources.toml"))!;
+    private static readonly TomlTable Registered = TomlSerializer.Deserialize<TomlTable>(
+        Repository.Text("src/Lampwright/Tables/sources.toml")
+    )!;
 
     public static TheoryData<string> Files =>
         new(Repository.Files("src/Lampwright/Tables", ".csv").Select(f => Path.GetFileName(f)));
@@ -82,7 +83,9 @@ public sealed partial class TableTests
         var text = Cited();
         Repository.None(
             Registered
-                .Where(s => !Names(s.Key, (TomlTable)s.Value).Any(n => text.Contains(n, StringComparison.OrdinalIgnoreCase)))
+                .Where(s =>
+                    !Names(s.Key, (TomlTable)s.Value).Any(n => text.Contains(n, StringComparison.OrdinalIgnoreCase))
+                )
                 .Select(s => s.Key),
             "Sources that nothing cites"
         );
@@ -117,7 +120,9 @@ public sealed partial class TableTests
     {
         var errors = typeof(Evaluator)
             .Assembly.GetTypes()
-            .SelectMany(t => t.GetProperties(BindingFlags.Static | BindingFlags.Public).Select(p => (Type: t, Property: p)))
+            .SelectMany(t =>
+                t.GetProperties(BindingFlags.Static | BindingFlags.Public).Select(p => (Type: t, Property: p))
+            )
             .Where(p =>
                 p.Property.GetIndexParameters().Length == 0
                 && typeof(IEnumerable<MethodError>).IsAssignableFrom(p.Property.PropertyType)
@@ -132,7 +137,9 @@ public sealed partial class TableTests
             var station = type.Namespace!.Split('.')[1].ToLowerInvariant();
             Assert.True(
                 ErrorName().IsMatch(error.Name)
-                    && error.Name.Replace("_", "", StringComparison.Ordinal).StartsWith(station + ".", StringComparison.Ordinal),
+                    && error
+                        .Name.Replace("_", "", StringComparison.Ordinal)
+                        .StartsWith(station + ".", StringComparison.Ordinal),
                 $"{type.Name}: {error.Name}"
             );
             Assert.True(error.HalfWidth is > 0 and < 1, $"{error.Name} is {error.HalfWidth} wide.");
@@ -156,8 +163,12 @@ public sealed partial class TableTests
         yield return id;
         var title = (string)source["title"];
         // Designations have digits: IEC 60063, Y14.5, FAA-H-8083-31. A year alone is none.
-        foreach (var designation in Standard().Matches(title).Select(m => m.Groups[1].Value)
-            .Concat(Designation().Matches(title).Select(m => m.Value).Where(d => !Year().IsMatch(d))))
+        foreach (
+            var designation in Standard()
+                .Matches(title)
+                .Select(m => m.Groups[1].Value)
+                .Concat(Designation().Matches(title).Select(m => m.Value).Where(d => !Year().IsMatch(d)))
+        )
         {
             yield return designation;
         }
@@ -165,7 +176,10 @@ public sealed partial class TableTests
         yield return title;
         foreach (var author in Word().Matches((string)source["author"]).Select(m => m.Value))
         {
-            if (author.Length > 4 && author is not ("International" or "Commission" or "Institute" or "European" or "Committee"))
+            if (
+                author.Length > 4
+                && author is not ("International" or "Commission" or "Institute" or "European" or "Committee")
+            )
             {
                 yield return author;
             }
@@ -173,11 +187,11 @@ public sealed partial class TableTests
     }
 
     private static string Flat(string text) =>
-        text.Replace(" ", "", StringComparison.Ordinal)
-            .Replace("-", "", StringComparison.Ordinal)
-            .ToUpperInvariant();
+        text.Replace(" ", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal).ToUpperInvariant();
 
-    [GeneratedRegex(@"\b((?:IEC|ISO(?! 100\b)|EN|DIN|IEEE|ASME|VDI|JESD|JCGM)(?: (?:TR|TS|EN|ISO|IEC|Y14\.))* ?\d{2,6}(?:-\d{1,2}(?!\d))?)")]
+    [GeneratedRegex(
+        @"\b((?:IEC|ISO(?! 100\b)|EN|DIN|IEEE|ASME|VDI|JESD|JCGM)(?: (?:TR|TS|EN|ISO|IEC|Y14\.))* ?\d{2,6}(?:-\d{1,2}(?!\d))?)"
+    )]
     private static partial Regex Standard();
 
     [GeneratedRegex(@"\b([A-Z][a-zé]{3,})(?: and [A-Z][a-z]+| et al\.)? \(?(?:19|20)\d\d\b")]
