@@ -1,3 +1,4 @@
+using CsCheck;
 using Lampwright.Evaluation.Draws;
 
 namespace Lampwright.Tests.Evaluations;
@@ -51,6 +52,50 @@ public class DrawsTests
         );
         var r = a.Zip(b, (x, y) => x * y).Average() / a.Average(x => x * x);
         Assert.InRange(r, -0.15, 0.15);
+    }
+
+    [Fact]
+    public void Selected_percentiles_are_those_of_the_sorted_values()
+    {
+        Gen.Double[-1e3, 1e3]
+            .Array[1, 600]
+            .Sample(
+                values =>
+                {
+                    var sorted = values.Order().ToArray();
+                    double At(double share)
+                    {
+                        var at = Math.Clamp((share * sorted.Length) - 0.5, 0, sorted.Length - 1);
+                        var below = (int)at;
+                        var above = Math.Min(below + 1, sorted.Length - 1);
+                        return sorted[below] + ((at - below) * (sorted[above] - sorted[below]));
+                    }
+
+                    var (low, high) = OrderStatistics.Between((double[])values.Clone(), 0.05, 0.95);
+                    Assert.Equal(At(0.05), low, 1e-9);
+                    Assert.Equal(At(0.95), high, 1e-9);
+                },
+                seed: "0000KOIPqFc0",
+                iter: 300
+            );
+    }
+
+    [Fact]
+    public void All_columns_at_once_are_the_single_columns()
+    {
+        Variable[] variables =
+        [
+            new("a", 10, 2, Scatter.Rectangular),
+            new("b", 1, 0.3, Scatter.LogNormal),
+            new("c", 0, 1.645, Scatter.Normal),
+            new("d", 5, 0, Scatter.None),
+        ];
+        var columns = LatinHypercube.Columns(variables, 100, default);
+        for (var v = 0; v < variables.Length; v++)
+        {
+            var one = LatinHypercube.Column(variables[v], 100);
+            Assert.All(one.Zip(columns[v]), p => Assert.Equal(p.First, p.Second, 1e-12));
+        }
     }
 
     [Fact]

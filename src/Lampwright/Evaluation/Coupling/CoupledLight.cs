@@ -161,7 +161,7 @@ internal sealed class CoupledLight : IRowPart
                 AmbientK = ambient,
                 Boxes = boxes,
             };
-            var guess = ambient + 30;
+            var (guess, guessAir) = (ambient + 30, ambient + 10);
             for (var i = 0; i < Positions; i++)
             {
                 var p = OperatingPoints.AtPosition(
@@ -175,9 +175,10 @@ internal sealed class CoupledLight : IRowPart
                     rise,
                     warm,
                     watts,
-                    guess
+                    guess,
+                    guessAir
                 );
-                guess = p.JunctionK;
+                (guess, guessAir) = (p.JunctionK, p.CompartmentK);
                 worst = Math.Max(worst, p.ResidualK);
                 var radiant = p.FluxLm / radiation;
                 var frontK = boxes.FrontK(radiant * optics.AbsorbedReflector, radiant * optics.AbsorbedDiffuser);

@@ -83,7 +83,7 @@ internal readonly struct Circuit
 internal static class OperatingPoints
 {
     private static readonly int MostPasses = 60;
-    private static readonly double SettledK = 1e-7;
+    private static readonly double SettledK = 1e-5;
 
     // Beyond this the emitter is long destroyed; the bound keeps a runaway finite so that it can be reported.
     private static readonly double MostK = 1500;
@@ -142,7 +142,8 @@ internal static class OperatingPoints
     /// <param name="rise">Factor of the resistors' own rise.</param>
     /// <param name="warm">Room for the warm resistances.</param>
     /// <param name="watts">Gives back the power of each resistor, W.</param>
-    /// <param name="guessK">Guess of the junction.</param>
+    /// <param name="guessK">Guess of the junction, K.</param>
+    /// <param name="guessAirK">Guess of the compartment's air, K.</param>
     public static OperatingPoint AtPosition(
         in Circuit c,
         ChainNetwork network,
@@ -154,10 +155,11 @@ internal static class OperatingPoints
         double rise,
         Span<double> warm,
         Span<double> watts,
-        double guessK
+        double guessK,
+        double guessAirK
     )
     {
-        var (airK, last) = (c.AmbientK, 0.0);
+        var (airK, last) = (guessAirK, 0.0);
         var point = default(OperatingPoint);
         for (var pass = 0; pass < 4; pass++)
         {
@@ -177,7 +179,7 @@ internal static class OperatingPoints
             {
                 ResistanceOhm = total,
             };
-            if (Math.Abs(current - last) <= 1e-7 * current)
+            if (Math.Abs(current - last) <= 2e-6 * current)
             {
                 break;
             }

@@ -37,8 +37,7 @@ internal sealed class Bands
                     column[i] = rows[i][place];
                 }
 
-                Array.Sort(column);
-                (low[place], high[place]) = (Percentile(column, 0.05), Percentile(column, 0.95));
+                (low[place], high[place]) = OrderStatistics.Between(column, 0.05, 0.95);
                 return column;
             },
             _ => { }
@@ -54,14 +53,5 @@ internal sealed class Bands
         return _low is null || _high is null
             ? Predicted.Sharp(value)
             : new(value, Math.Min(value, _low[place]), Math.Max(value, _high[place]));
-    }
-
-    // Hazen's plotting position, (i - 0.5)/n, which is where a Latin hypercube puts its points.
-    private static double Percentile(double[] sorted, double share)
-    {
-        var at = Math.Clamp((share * sorted.Length) - 0.5, 0, sorted.Length - 1);
-        var below = (int)at;
-        var above = Math.Min(below + 1, sorted.Length - 1);
-        return sorted[below] + ((at - below) * (sorted[above] - sorted[below]));
     }
 }

@@ -15,8 +15,7 @@ internal sealed record DrawTable(double[][] Columns, double[][] Rows)
     )
     {
         var options = new ParallelOptions { CancellationToken = cancel };
-        var columns = new double[variables.Count][];
-        Parallel.For(0, columns.Length, options, i => columns[i] = LatinHypercube.Column(variables[i], draws));
+        var columns = LatinHypercube.Columns(variables, draws, cancel);
         var rows = new double[draws][];
         Parallel.For(
             0,

@@ -11,6 +11,8 @@ namespace Lampwright.Evaluation.Draws;
 /// </remarks>
 internal static class LatinHypercube
 {
+    private static readonly double NormalQuantile95 = 1.6448536269514722;
+
     /// <summary>Value of one variable in every draw.</summary>
     /// <param name="variable">The variable.</param>
     /// <param name="count">Count of draws.</param>
@@ -33,15 +35,59 @@ internal static class LatinHypercube
         return column;
     }
 
+    /// <summary>Values of all variables in every draw: the quantiles of a slice are found once and shared.</summary>
+    /// <param name="variables">The variables.</param>
+    /// <param name="count">Count of draws.</param>
+    /// <param name="cancel">Stops the work.</param>
+    /// <returns>One column for each variable.</returns>
+    public static double[][] Columns(IReadOnlyList<Variable> variables, int count, CancellationToken cancel)
+    {
+        var normal = new double[count];
+        for (var i = 0; i < count; i++)
+        {
+            normal[i] = NormalQuantile((i + 0.5) / count) / NormalQuantile95;
+        }
+
+        var columns = new double[variables.Count][];
+        Parallel.For(
+            0,
+            columns.Length,
+            new ParallelOptions { CancellationToken = cancel },
+            v =>
+            {
+                var variable = variables[v];
+                if (variable.Scatter is Scatter.None or Scatter.Rectangular)
+                {
+                    columns[v] = Column(variable, count);
+                    return;
+                }
+
+                var order = Permutation(variable.Name, count);
+                var column = new double[count];
+                var log = Math.Log(1 + variable.HalfWidth);
+                for (var i = 0; i < count; i++)
+                {
+                    var z = normal[order[i]];
+                    column[i] =
+                        variable.Scatter == Scatter.LogNormal
+                            ? variable.Nominal * Math.Exp(log * z)
+                            : variable.Nominal + (variable.HalfWidth * z);
+                }
+
+                columns[v] = column;
+            }
+        );
+        return columns;
+    }
+
     /// <summary>Value of a variable that is not exceeded with a probability.</summary>
     internal static double AtProbability(Variable variable, double probability) =>
         variable.Scatter switch
         {
             Scatter.Rectangular => variable.Nominal + (variable.HalfWidth * ((2 * probability) - 1)),
             Scatter.LogNormal => variable.Nominal
-                * Math.Exp(Math.Log(1 + variable.HalfWidth) * NormalQuantile(probability) / NormalQuantile(0.95)),
-            Scatter.Normal => variable.Nominal
-                + (variable.HalfWidth * NormalQuantile(probability) / NormalQuantile(0.95)),
+                * Math.Exp(Math.Log(1 + variable.HalfWidth) * NormalQuantile(probability) / NormalQuantile95),
+            Scatter.Normal => variable.Nominal + (variable.HalfWidth * NormalQuantile(probability) / NormalQuantile95),
             _ => variable.Nominal,
         };
 
