@@ -21,7 +21,7 @@ public sealed class StockAndPerforationRows
 
     // EN 10131:2006 table 1, EN 10259, EN 485-4, published, second-hand: normal tolerance of narrow sheet, mm.
     [Theory]
-    [InlineData("steel", 1.2, 0.07)]
+    [InlineData("steel", 1.2, 0.06)]
     [InlineData("steel", 1.5, 0.08)]
     [InlineData("stainless", 1.0, 0.055)]
     [InlineData("aluminium", 1.6, 0.06)]
