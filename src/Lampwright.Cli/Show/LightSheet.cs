@@ -12,6 +12,14 @@ internal static class LightSheet
     /// <summary>Shows it.</summary>
     public static void Show(IAnsiConsole screen, OpenedLight opened, LightEvaluation light, Station station)
     {
+        // A file of which nothing could be read has problems and no light.
+        if (opened.Loaded.Text.Root.Entries.Count == 0 && opened.Problems.Count > 0)
+        {
+            screen.WriteLine("Nothing could be evaluated.");
+            Foreman.Show(screen, opened.Problems);
+            return;
+        }
+
         screen.Write(
             new Text(
                 Words.Plain(light.Title.Length > 0 ? light.Title : opened.Loaded.Text.FileName) + "\n",

@@ -29,7 +29,8 @@ internal class LightSettings : CommandSettings
 
     /// <inheritdoc/>
     public override ValidationResult Validate() =>
-        Draws is { } draws && (draws < LeastDraws || draws > MostDraws)
+        string.IsNullOrWhiteSpace(File) ? ValidationResult.Error("FILE is the path of a design file, not nothing")
+        : Draws is { } draws && (draws < LeastDraws || draws > MostDraws)
             ? ValidationResult.Error($"--draws takes {LeastDraws} to {MostDraws}, not {draws}")
         : Nominal && Draws is not null ? ValidationResult.Error("--nominal and --draws exclude each other")
         : ValidationResult.Success();

@@ -69,25 +69,47 @@ public static class DesignLoader
         problem = null;
         try
         {
-            var info = new FileInfo(path);
-            if (!info.Exists)
+            if (Directory.Exists(path))
+            {
+                problem = Problem(
+                    name,
+                    "a folder",
+                    "the path of a design file",
+                    $"{(name.Length > 0 ? name : path)} is a folder"
+                );
+                return null;
+            }
+
+            if (!File.Exists(path))
             {
                 problem = Problem(name, "no file", "the path of a design file", $"There is no file {name}");
                 return null;
             }
 
-            if (info.Length > MostBytes)
+            // Read by piece and never past the limit: not everything that opens like a file has an end.
+            using var file = File.OpenRead(path);
+            var bytes = new MemoryStream();
+            var piece = new byte[1 << 16];
+            while (file.Read(piece) is var read and > 0)
             {
-                problem = Problem(
-                    name,
-                    $"{info.Length} bytes",
-                    $"at most {MostBytes} bytes",
-                    "The file is too large to be a design"
-                );
-                return null;
+                bytes.Write(piece, 0, read);
+                if (bytes.Length > MostBytes)
+                {
+                    problem = Problem(
+                        name,
+                        $"more than {MostBytes} bytes",
+                        $"at most {MostBytes} bytes",
+                        "The file is too large to be a design"
+                    );
+                    return null;
+                }
             }
 
-            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(path));
+            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(
+                bytes.GetBuffer(),
+                0,
+                (int)bytes.Length
+            );
         }
         catch (DecoderFallbackException)
         {
