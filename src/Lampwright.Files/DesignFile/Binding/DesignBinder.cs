@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Files.DesignFile.Document;
+using Lampwright.Files.DesignFile.Schema;
 using Lampwright.Quantities;
 
 namespace Lampwright.Files.DesignFile.Binding;
@@ -75,11 +76,27 @@ internal static class DesignBinder
         foreach (var name in rules.Names)
         {
             var rule = rules.Inner(name, "rules.*");
+            if (RuleNames.Find(name) is not { } known)
+            {
+                Unknown(rules, name, context);
+                continue;
+            }
+
             var (formula, ofFirstSheet) = SheetFormula(rule, context);
             var value = formula is null ? rule.Optional("value") : ofFirstSheet;
             var because = rule.Text("because");
             if (value is null || because.Length == 0)
             {
+                continue;
+            }
+
+            if (rule.DimensionOf("value", formula) is { } dimension && dimension != known.Dimension)
+            {
+                context.Problem(
+                    (DocScalar)rule.Node("value")!,
+                    rule.Path + ".value",
+                    QuantityText.WrongDimension(((DocScalar)rule.Node("value")!).Text, dimension, known.Dimension)
+                );
                 continue;
             }
 
@@ -93,6 +110,20 @@ internal static class DesignBinder
         }
 
         return overrides;
+    }
+
+    private static void Unknown(TableReader rules, string name, LoadContext context)
+    {
+        var names = RuleNames.All.Select(r => r.Name).ToList();
+        var accepted = Nearest.Of(name, names) ?? string.Join(", ", names);
+        context.Problem(
+            rules.Written!,
+            rules.Written!.Find(name)!.KeyStart,
+            DocPath.Join("rules", name),
+            QuantityError.Shown(name),
+            accepted,
+            $"rules: there is no rule '{QuantityError.Shown(name)}' to override. Accepted: {accepted}."
+        );
     }
 
     /// <summary>An expression over <c>thickness</c> and <c>radius</c>, with its value for the first sheet, or for one of 1 mm.</summary>

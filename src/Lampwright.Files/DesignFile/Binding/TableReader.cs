@@ -129,6 +129,16 @@ internal sealed partial class TableReader(
         return new TableReader(context, node as DocTable, Join(name), innerPattern) { Name = name };
     }
 
+    /// <summary>The dimension of the value at a key, or of a formula; null where it has no value.</summary>
+    public Dimension? DimensionOf(string key, Formula? formula) =>
+        formula is not null
+            ? formula.TryEvaluate(0.001, 0.001, out var computed, out _)
+                ? computed!.Nominal.Dimension
+                : null
+            : Node(key) is DocScalar scalar && context.Evaluate(scalar, Join(key)) is { } value
+                ? value.Nominal.Dimension
+                : null;
+
     /// <summary>A value of any dimension whose name is the maker's.</summary>
     public Value? Any(string name, string anyPattern)
     {

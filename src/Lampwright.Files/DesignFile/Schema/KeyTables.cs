@@ -28,6 +28,12 @@ public static class KeyTables
             }
         }
 
+        text.Append("\n### Rules that `[rules]` may override\n\n| NAME | takes | what it limits |\n|---|---|---|\n");
+        foreach (var rule in RuleNames.All)
+        {
+            text.Append($"| `{rule.Name}` | {DimensionNames.Name(rule.Dimension)} | {rule.Meaning} |\n");
+        }
+
         return text.ToString();
     }
 

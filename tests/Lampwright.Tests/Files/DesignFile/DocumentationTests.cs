@@ -59,6 +59,20 @@ public sealed class DocumentationTests
         Assert.Null(DesignSchema.OfPath("..."));
     }
 
+    [Fact]
+    public void The_rules_that_may_be_overridden_are_those_the_evaluation_asks_for()
+    {
+        var maps = Path.Combine(Root(), "src", "Lampwright", "Evaluation", "Maps");
+        var asked = Directory
+            .EnumerateFiles(maps, "*.cs")
+            .SelectMany(f =>
+                System.Text.RegularExpressions.Regex.Matches(File.ReadAllText(f), "\\bOf\\(\"([a-z_]+)\"\\)")
+            )
+            .Select(m => m.Groups[1].Value)
+            .Order(StringComparer.Ordinal);
+        Assert.Equal(RuleNames.All.Select(r => r.Name).Order(StringComparer.Ordinal), asked);
+    }
+
     internal static string Root()
     {
         var folder = AppContext.BaseDirectory;

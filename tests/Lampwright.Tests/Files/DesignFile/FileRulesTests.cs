@@ -26,10 +26,10 @@ public sealed class FileRulesTests
     public void FIL003_says_an_override_with_its_reason_and_not_one_that_is_no_override()
     {
         Assert.Equal(
-            ["rules.x"],
-            Raised("format = 1\n[rules]\nx = { value = \"5 mm\", because = \"tried\" }\n", "FIL003")
+            ["rules.hole_to_edge"],
+            Raised("format = 1\n[rules]\nhole_to_edge = { value = \"5 mm\", because = \"tried\" }\n", "FIL003")
         );
-        Assert.Empty(Raised("format = 1\n[rules]\nx = { value = \"5 mm\" }\n", "FIL003"));
+        Assert.Empty(Raised("format = 1\n[rules]\nhole_to_edge = { value = \"5 mm\" }\n", "FIL003"));
     }
 
     [Fact]

@@ -137,7 +137,13 @@ public sealed class ProblemTests
     [InlineData("format = 1\n[given]\na = 1979-05-27\n", "value")]
     [InlineData("format = 1\n[given]\na = nan\n", "not a number")]
     [InlineData("format = 1\n[given]\na = inf\n", "not a number")]
-    [InlineData("format = 1\n[rules]\nx = \"5 mm\"\n", "because")]
+    [InlineData("format = 1\n[rules]\nhole_to_edge = \"5 mm\"\n", "because")]
+    [InlineData("format = 1\n[rules]\nhole_to_egde = { value = \"5 mm\", because = \"x\" }\n", "hole_to_edge")]
+    [InlineData("format = 1\n[rules]\nhole_to_edge = { value = \"5 ohm\", because = \"x\" }\n", "a length")]
+    [InlineData(
+        "format = 1\n[rules]\nhole_to_edge = { value = \"{2*thickness*radius}\", because = \"x\" }\n",
+        "a length"
+    )]
     [InlineData("format = 1\n[reflector.a]\npart = \"funnel\"\n", "names nothing")]
     [InlineData("format = 1\n[fan.a]\ncurve = [[\"5 m3/h\", \"3 Pa\"], [\"4 m3/h\", \"2 Pa\"]]\n", "more flow")]
     [InlineData("format = 1\n[diffuser.a]\ntransmittance = 0.8\n", "add up")]
