@@ -50,6 +50,14 @@ public sealed class BoardPage : IAsyncDisposable
         await Page.WaitForSelectorAsync("body[data-live=yes]");
     }
 
+    /// <summary>Looks at the page in another size and on other paper.</summary>
+    public async Task LookAsync(Look look)
+    {
+        await Page.SetViewportSizeAsync(look.Width, look.Height);
+        await Page.EmulateMediaAsync(new() { ColorScheme = look.IsDark ? ColorScheme.Dark : ColorScheme.Light });
+        await SettledAsync();
+    }
+
     /// <summary>Types a value into a field and waits until the ledger differs.</summary>
     public async Task<string> EditAsync(string path, string text)
     {
@@ -63,15 +71,22 @@ public sealed class BoardPage : IAsyncDisposable
     public Task SettledAsync() =>
         Page.WaitForFunctionAsync("() => document.querySelector('.ledger .key')?.textContent.includes('draws')");
 
-    /// <summary>Waits until the ledger is another than the given.</summary>
-    public async Task<string> OtherLedgerAsync(string before)
+    /// <summary>Waits until the ledger, bands and all, is another than the given.</summary>
+    public Task<string> OtherLedgerAsync(string before) =>
+        LedgerAsync(now => now != before, $"The ledger did not change from:\n{before}");
+
+    /// <summary>Waits until the ledger, bands and all, is the given.</summary>
+    public Task<string> ThisLedgerAsync(string expected) =>
+        LedgerAsync(now => now == expected, $"The ledger did not become:\n{expected}");
+
+    private async Task<string> LedgerAsync(Func<string, bool> isIt, string otherwise)
     {
         var patience = DateTime.UtcNow.AddSeconds(10);
         while (DateTime.UtcNow < patience)
         {
             await SettledAsync();
             var now = await LedgerAsync();
-            if (now != before && !now.Contains('…', StringComparison.Ordinal))
+            if (isIt(now) && !now.Contains('…', StringComparison.Ordinal))
             {
                 return now;
             }
@@ -79,7 +94,7 @@ public sealed class BoardPage : IAsyncDisposable
             await Task.Delay(20, TestContext.Current.CancellationToken);
         }
 
-        throw new TimeoutException("The ledger did not change:\n" + before);
+        throw new TimeoutException(otherwise);
     }
 
     /// <inheritdoc/>

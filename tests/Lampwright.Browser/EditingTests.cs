@@ -129,8 +129,7 @@ public sealed class EditingTests(BrowserFixture browser)
         await Assertions.Expect(board.Page.Locator(".outside")).ToContainTextAsync("33 degC");
         await board.Page.GetByText("Take the file's text").ClickAsync();
         await Assertions.Expect(board.Page.Locator(".outside")).ToHaveCountAsync(0);
-        await board.SettledAsync();
-        Assert.Equal(first, await board.LedgerAsync());
+        await board.ThisLedgerAsync(first);
     }
 
     [Fact]

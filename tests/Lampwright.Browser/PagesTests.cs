@@ -29,10 +29,10 @@ public sealed class PagesTests(BrowserFixture browser)
     public async Task A_page_can_be_used_by_everybody_light_and_dark_wide_and_on_a_phone(string word)
     {
         browser.Need();
+        await using var board = await browser.OpenAsync(browser.Shared.Address, word);
         foreach (var look in Look.All)
         {
-            await using var board = await browser.OpenAsync(browser.Shared.Address, word, look);
-            await board.SettledAsync();
+            await board.LookAsync(look);
             var result = await board.Page.RunAxe();
             Assert.True(result.Violations.Length == 0, $"{word}, {look.Name}:\n{Told(result.Violations)}");
             var sideways = await board.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth");

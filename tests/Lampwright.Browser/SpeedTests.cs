@@ -14,8 +14,9 @@ public sealed class SpeedTests(BrowserFixture browser, ITestOutputHelper output)
             const start = performance.now();
             input.dispatchEvent(new Event('change', { bubbles: true }));
             while (state() === before && performance.now() - start < 5000) await new Promise(r => { const m = new MutationObserver(() => { m.disconnect(); r(); }); m.observe(ledger, { subtree: true, childList: true, characterData: true }); setTimeout(r, 50); });
-            times.push(performance.now() - start);
-            await new Promise(r => setTimeout(r, 150));
+            times.push(performance.now() - start, +document.querySelector(".ledger").dataset.nominalMs);
+            for (let i = 0; i < 100 && document.querySelector(".ledger .waiting"); i++) await new Promise(r => setTimeout(r, 50));
+            await new Promise(r => setTimeout(r, 100));
           }
           return times;
         }
@@ -32,10 +33,12 @@ public sealed class SpeedTests(BrowserFixture browser, ITestOutputHelper output)
         var times = await board.Page.EvaluateAsync<double[]>(Measure, new object[] { "place.ambient_max", values });
 
         // Reported, not asserted: it says as much of the machine as of the board.
-        var sorted = times[5..].Order().ToArray();
+        var seen = times.Where((_, i) => i % 2 == 0).ToArray();
+        var sorted = seen[5..].Order().ToArray();
+        var computed = times.Where((_, i) => i % 2 == 1).Skip(5).Order().ToArray();
         output.WriteLine(
-            $"edit to seen, ms: median {sorted[sorted.Length / 2]:0}, 95th percentile {sorted[(int)(sorted.Length * 0.95)]:0}, most {sorted[^1]:0}, of {sorted.Length}"
+            $"edit to seen, ms: median {sorted[sorted.Length / 2]:0}, 95th percentile {sorted[(int)(sorted.Length * 0.95)]:0}, most {sorted[^1]:0}, of {sorted.Length}; of which reading and computing, median {computed[computed.Length / 2]:0.0}"
         );
-        Assert.All(times, t => Assert.True(t < 5000, $"an edit was not seen in {t:0} ms"));
+        Assert.All(seen, t => Assert.True(t < 5000, $"an edit was not seen in {t:0} ms"));
     }
 }

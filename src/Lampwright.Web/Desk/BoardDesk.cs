@@ -15,6 +15,7 @@ namespace Lampwright.Web.Desk;
 /// </remarks>
 public sealed class BoardDesk : IBoardDesk, IDisposable
 {
+    private static readonly TimeSpan PictureFirst = TimeSpan.FromMilliseconds(50);
     private readonly Workspace _workspace;
     private readonly Lock _gate = new();
     private readonly SemaphoreSlim _acts = new(1, 1);
@@ -22,6 +23,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
     private CancellationTokenSource _latest = new();
     private (string Path, string Session, string Text)? _last;
     private string? _keptAgainst;
+    private volatile LoadedDesign? _read;
     private DateTime _readings;
     private long _version;
 
@@ -37,7 +39,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             Text = workspace.Text.Text,
         };
         // The first page should find answers, not an empty ledger.
-        Compute(_latest.Token);
+        _ = BandsAsync(Nominal(_latest.Token), _latest.Token);
         _readings = ReadingsStamp();
         _workspace.Changed += (_, _) => Renew();
         _look = new(_ => LookOutside(), null, TimeSpan.FromSeconds(1), TimeSpan.FromSeconds(1));
@@ -61,6 +63,21 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         {
             _acts.Release();
         }
+    }
+
+    /// <inheritdoc/>
+    public async Task<string> TakeOverAsync(string path, string text)
+    {
+        // A take-over may be a whole table in braces, which is no value that a hand would type.
+        var isTable = text.StartsWith('{') && text.Contains('=', StringComparison.Ordinal);
+        if (!isTable)
+        {
+            return await SetAsync(path, text, "take-over");
+        }
+
+        var refusal = "";
+        await ActAsync(() => refusal = _workspace.Edit(t => DesignEdits.SetRaw(t, path, text)).Refusal ?? "");
+        return refusal;
     }
 
     /// <inheritdoc/>
@@ -105,7 +122,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         Task.Run(
             () =>
             {
-                var opened = OpenedLight.Of(_workspace.Design, ReadBeside);
+                var opened = OpenedLight.Of(Loaded(), ReadBeside);
                 var light = opened.Prepare().WithBands(Evaluator.DefaultDraws, cancellation);
                 return PacketWriter.Zip(
                     opened.Loaded.Design,
@@ -135,7 +152,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
 
     private string Set(string path, string text, string session)
     {
-        var before = _workspace.Design;
+        var before = Loaded();
         var continues =
             _last is { } last && last.Path == path && last.Session == session && last.Text == _workspace.Text.Text;
         string? refusal = null;
@@ -148,8 +165,15 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
                 return edited;
             }
 
-            refusal = Worse(before, DesignLoader.Parse(edited.Text, ReadBeside), path);
-            return refusal is null ? edited : edited with { Text = now };
+            var after = DesignLoader.Parse(edited.Text, ReadBeside);
+            refusal = Worse(before, after, path);
+            if (refusal is not null)
+            {
+                return edited with { Text = now };
+            }
+
+            _read = after;
+            return edited;
         }
 
         if (continues)
@@ -169,6 +193,10 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         _last = refusal is null ? (path, session, _workspace.Text.Text) : _last;
         return refusal ?? "";
     }
+
+    /// <summary>The design of the text as it is now; what was read to judge an edit is not read again.</summary>
+    private LoadedDesign Loaded() =>
+        _read is { } read && ReferenceEquals(read.Text, _workspace.Text) ? read : _workspace.Design;
 
     /// <summary>What an edit would break, in words; null when it breaks nothing that was whole.</summary>
     private static string? Worse(LoadedDesign before, LoadedDesign after, string path)
@@ -205,15 +233,16 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             mine = _latest.Token;
         }
 
-        _ = Task.Run(() => Compute(mine), CancellationToken.None);
+        _ = Task.Run(() => BandsAsync(Nominal(mine), mine), CancellationToken.None);
     }
 
-    private void Compute(CancellationToken cancel)
+    /// <summary>Reads the text, publishes its nominal answer and gives what the bands are computed from; null when a later text came.</summary>
+    private PreparedEvaluation? Nominal(CancellationToken cancel)
     {
         try
         {
             var clock = Stopwatch.StartNew();
-            var loaded = _workspace.Design;
+            var loaded = Loaded();
             var given = GivenReader.Of(loaded.Text, loaded.ComesTo);
             var opened = OpenedLight.Of(loaded, ReadBeside);
             var prepared = opened.Prepare();
@@ -233,7 +262,27 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
                         Trouble = "",
                     }
             );
-            var banded = prepared.WithBands(Evaluator.DefaultDraws, cancel);
+            return prepared;
+        }
+        catch (OperationCanceledException)
+        {
+            // A later text is being computed.
+            return null;
+        }
+    }
+
+    private async Task BandsAsync(PreparedEvaluation? prepared, CancellationToken cancel)
+    {
+        if (prepared is null)
+        {
+            return;
+        }
+
+        try
+        {
+            // The nominal answer is drawn first: the bands would take every processor from it.
+            await Task.Delay(PictureFirst, cancel);
+            var banded = await Task.Run(() => prepared.WithBands(Evaluator.DefaultDraws, cancel), cancel);
             PublishUnless(cancel, s => s with { Light = banded, BandsArePending = false });
         }
         catch (OperationCanceledException)

@@ -16,6 +16,12 @@ public interface IBoardDesk
     /// <returns>What would be accepted when the text is not; empty when it was taken.</returns>
     Task<string> SetAsync(string path, string text, string session);
 
+    /// <summary>Takes over what readings correct: a value, or a table in braces.</summary>
+    /// <param name="path">Path of the value.</param>
+    /// <param name="text">What the take-over says would be written.</param>
+    /// <returns>Why it was not taken; empty when it was.</returns>
+    Task<string> TakeOverAsync(string path, string text);
+
     /// <summary>Takes the last edit back.</summary>
     Task UndoAsync();
 

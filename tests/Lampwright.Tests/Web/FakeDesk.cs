@@ -62,6 +62,8 @@ internal sealed class FakeDesk : IBoardDesk
         return Task.FromResult("");
     }
 
+    public Task<string> TakeOverAsync(string path, string text) => SetAsync(path, text, "");
+
     public Task UndoAsync()
     {
         _now = _past[^1];
