@@ -53,6 +53,8 @@ public sealed class BrowserFixture : IAsyncLifetime
             {
                 ViewportSize = new() { Width = look.Width, Height = look.Height },
                 ColorScheme = look.IsDark ? ColorScheme.Dark : ColorScheme.Light,
+                // Paper that changes its colour must have it at once, or a checker would judge a shade in between.
+                ReducedMotion = ReducedMotion.Reduce,
                 HasTouch = look.Width < 600,
                 AcceptDownloads = true,
             }
