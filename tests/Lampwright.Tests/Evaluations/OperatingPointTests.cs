@@ -30,6 +30,21 @@ public class OperatingPointTests
         Assert.True(point.Converged);
     }
 
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(1.0)]
+    [InlineData(3.0)]
+    public void An_emitter_at_one_current_is_the_emitter(double currentA)
+    {
+        var model = Emitter(0.0018) with { VoltageBeyond = 0.02, FluxBeyond = -0.05 };
+        var at = new EmitterAtCurrent(model, currentA);
+        foreach (var kelvin in new[] { 250.0, 298.15, 350, 420 })
+        {
+            Assert.Equal(model.VoltageV(currentA, kelvin), at.VoltageV(kelvin), 1e-9);
+            Assert.Equal(model.FluxLm(currentA, kelvin), at.FluxLm(kelvin), 1e-6);
+        }
+    }
+
     [Fact]
     public void The_loop_comes_to_the_same_point_from_any_guess()
     {

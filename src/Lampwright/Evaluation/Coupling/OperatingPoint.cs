@@ -97,18 +97,18 @@ internal static class OperatingPoints
     {
         var t = guessK;
         var residual = double.PositiveInfinity;
+        var emitter = new EmitterAtCurrent(c.Emitter, currentA);
         for (var pass = 0; pass < MostPasses && residual > SettledK; pass++)
         {
-            var t1 = Next(c, currentA, t);
-            var t2 = Next(c, currentA, t1);
+            var t1 = Next(c, emitter, t);
+            var t2 = Next(c, emitter, t1);
             var bend = t2 - (2 * t1) + t;
             var better = Math.Abs(bend) > 1e-9 ? t - ((t1 - t) * (t1 - t) / bend) : t2;
             residual = Math.Abs(t2 - t1);
             t = better > 0 && better < MostK && residual > SettledK ? better : t2;
         }
 
-        var voltage = c.Emitter.VoltageV(currentA, t);
-        var flux = c.Emitter.FluxLm(currentA, t);
+        var (voltage, flux) = (emitter.VoltageV(t), emitter.FluxLm(t));
         var heat = Heat(c, currentA * voltage, flux);
         var baseRise = c.Sink?.BaseRiseK(heat) ?? 0;
         var sourceRise = c.Sink?.SourceRiseK(heat) ?? 0;
@@ -201,16 +201,15 @@ internal static class OperatingPoints
         return sum;
     }
 
-    private static double Next(in Circuit c, double current, double junctionK)
+    private static double Next(in Circuit c, in EmitterAtCurrent emitter, double junctionK)
     {
         if (c.Sink is null)
         {
             return c.Emitter.ReferenceK;
         }
 
-        var voltage = c.Emitter.VoltageV(current, junctionK);
-        var power = current * voltage;
-        var heat = Heat(c, power, c.Emitter.FluxLm(current, junctionK));
+        var power = emitter.CurrentA * emitter.VoltageV(junctionK);
+        var heat = Heat(c, power, emitter.FluxLm(junctionK));
         var inside = (c.JunctionIsElectrical ? power : heat) * c.JunctionKPerW;
         return Math.Min(MostK, c.AmbientK + c.Sink.SourceRiseK(heat) + (heat * c.InterfaceKPerW) + inside);
     }
