@@ -75,7 +75,7 @@ internal static class CoupledFindings
                 parts.SinkPath,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"After 60 passes the junction still moves by {residualK:G3} K from pass to pass."
+                    $"The junction comes to no rest: it still moves by {residualK:G3} K from pass to pass, or runs away without end."
                 )
             );
         }

@@ -108,6 +108,12 @@ internal static class OperatingPoints
             t = better > 0 && better < MostK && residual > SettledK ? better : t2;
         }
 
+        if (t > MostK - 1)
+        {
+            // At the bound nothing moves any more, but nothing has come to rest either.
+            residual = MostK;
+        }
+
         var (voltage, flux) = (emitter.VoltageV(t), emitter.FluxLm(t));
         var heat = Heat(c, currentA * voltage, flux);
         var baseRise = c.Sink?.BaseRiseK(heat) ?? 0;
