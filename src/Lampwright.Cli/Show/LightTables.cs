@@ -1,7 +1,6 @@
 using Lampwright.Evaluation;
 using Lampwright.Web.Show;
 using Spectre.Console;
-using Spectre.Console.Rendering;
 
 namespace Lampwright.Cli.Show;
 
@@ -17,7 +16,7 @@ internal static class LightTables
         }
 
         var cells = new Cells("at the brightest position", ">", "");
-        void Row(string what, IRenderable number, string unit) => cells.Row(Cells.Of(what), number, Cells.Side(unit));
+        void Row(string what, Cell number, string unit) => cells.Row(Cells.Of(what), number, Cells.Side(unit));
         Row("on the centre of the subject", Cells.Rounded(l.LuxAtSubject), "lx");
         Row("aperture", Cells.Of(l.Aperture, v => "f/" + Numbers.Fixed(v, 1)), "");
         Row("exposure value", Cells.Of(l.Ev, 1), "EV at ISO 100");
