@@ -89,11 +89,16 @@ public sealed class BoardProgram : IAsyncDisposable
         Directory.Delete(Path.GetDirectoryName(File)!, recursive: true);
     }
 
-    // The program beside its own files, in the configuration the tests were built in.
+    // The program beside its own files, in the configuration the tests were built in, or the one that LAMPWRIGHT_PROGRAM names.
     private static string Executable
     {
         get
         {
+            if (Environment.GetEnvironmentVariable("LAMPWRIGHT_PROGRAM") is { Length: > 0 } other)
+            {
+                return other;
+            }
+
             var configuration = AppContext.BaseDirectory.Contains(
                 $"{Path.DirectorySeparatorChar}Release{Path.DirectorySeparatorChar}",
                 StringComparison.Ordinal

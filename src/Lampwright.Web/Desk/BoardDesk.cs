@@ -254,6 +254,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
                     {
                         Text = loaded.Text.Text,
                         Given = given,
+                        InShop = InShop(loaded),
                         Problems = opened.Problems,
                         Design = loaded.Design,
                         Light = nominal,
@@ -270,6 +271,18 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             return null;
         }
     }
+
+    private static IReadOnlyList<string> InShop(LoadedDesign loaded) =>
+        loaded.Shop is null
+            ? []
+            :
+            [
+                .. GivenReader
+                    .Of(loaded.Shop, _ => "")
+                    .Where(t => t.Fields.Any(f => f.Text.Length > 0) && loaded.Text.Find(t.Path) is null)
+                    .Select(t => t.Path)
+                    .Where(p => p.Length > 0),
+            ];
 
     private async Task BandsAsync(PreparedEvaluation? prepared, CancellationToken cancel)
     {

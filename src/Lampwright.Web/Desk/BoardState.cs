@@ -43,6 +43,9 @@ public sealed record BoardState
     /// <summary>What the maker gives, table by table.</summary>
     public IReadOnlyList<GivenTable> Given { get; init; } = [];
 
+    /// <summary>Paths of tables that the shop file gives and the design file does not.</summary>
+    public IReadOnlyList<string> InShop { get; init; } = [];
+
     /// <summary>Something that went wrong with the last act (a file that cannot be written); empty when nothing did.</summary>
     public string Trouble { get; init; } = "";
 

@@ -1,0 +1,54 @@
+using Microsoft.Playwright;
+
+namespace Lampwright.Browser;
+
+/// <summary>Makes the pictures of the guide; they are taken where LAMPWRIGHT_PICTURES names a folder (eng/screenshots does).</summary>
+public sealed class PictureTests(BrowserFixture browser)
+{
+    private static readonly string Folder = Environment.GetEnvironmentVariable("LAMPWRIGHT_PICTURES") ?? "";
+
+    private static readonly Look Phone = new("phone, dark", 390, 844, true);
+
+    [Fact]
+    public async Task Pictures_of_the_guide()
+    {
+        browser.Need();
+        Assert.SkipWhen(Folder.Length == 0, "pictures are made by eng/screenshots");
+
+        await TakeAsync("steps", "steps", Look.Wide);
+        await TakeAsync("heat", "heat", Look.Wide with { Height = 1150 });
+        await TakeAsync("metal?part=tray", "metal", Look.Wide with { IsDark = true, Height = 1150 });
+        await TakeAsync("metal?part=tray", "metal-unfolding", Look.Wide, 45);
+        await TakeAsync("fit-up", "fit-up", Look.Wide);
+        await TakeAsync("light#comes", "phone-light", Phone);
+        await TakeAsync("steps", "phone-ledger", Phone, openLedger: true);
+    }
+
+    private async Task TakeAsync(string path, string name, Look look, int? fold = null, bool openLedger = false)
+    {
+        await using var board = await browser.OpenAsync(browser.Shared.Address, path, look);
+        await board.SettledAsync();
+        await board.Page.EvaluateAsync("document.fonts.ready");
+        if (await board.Page.Locator(".fold").CountAsync() > 0)
+        {
+            await board.Page.WaitForSelectorAsync(".fold[data-drawn=yes]");
+        }
+
+        if (fold is { } percent)
+        {
+            await board.Page.Locator(".slide input").FillAsync($"{percent}");
+            await board.Page.EvaluateAsync("document.activeElement.blur(); scrollTo(0, 0)");
+        }
+
+        if (openLedger)
+        {
+            await board.Page.Locator(".ledger summary").ClickAsync();
+        }
+
+        // The 3D view draws with the next frame.
+        await board.Page.WaitForTimeoutAsync(300);
+        await board.Page.ScreenshotAsync(
+            new() { Path = System.IO.Path.Combine(Folder, name + ".png"), Animations = ScreenshotAnimations.Disabled }
+        );
+    }
+}
