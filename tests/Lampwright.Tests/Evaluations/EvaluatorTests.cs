@@ -170,4 +170,19 @@ public class EvaluatorTests
         Assert.True(findings[0].Rule.ProtectsPeople);
         Assert.Equal(findings.Select(f => f.Severity).OrderDescending(), findings.Select(f => f.Severity));
     }
+
+    [Theory]
+    [InlineData(TargetKind.Lux, 4000.0, 2000.0, 1000.0)]
+    [InlineData(TargetKind.Percent, 1.0, 0.5, 0.25)]
+    [InlineData(TargetKind.Currents, 1.4, 0.7, 0.35)]
+    public void A_chain_that_is_not_chosen_is_searched_for_the_wanted_steps(TargetKind kind, params double[] wanted)
+    {
+        var from = kind == TargetKind.Percent ? new Value(1.4, 0, Origin.Given, "from") : null;
+        var list = wanted.Select((w, i) => new Value(w, 0, Origin.Given, $"w{i}")).ToList();
+        var steps = SampleLight.Design.Steps! with { Chosen = null, Targets = new(kind, from, 0, 0, list) };
+        var answer = Evaluator.Evaluate(SampleLight.Design with { Steps = steps }, 0).Steps!;
+        Assert.Equal("first search", answer.ChosenBy);
+        Assert.Equal(3, answer.Targets.Count);
+        Assert.All(answer.Targets, t => Assert.InRange(t.ErrorStops.Value, -0.34, 0.34));
+    }
 }

@@ -49,7 +49,9 @@ internal static class CoupledPreparation
         }
 
         var fit = EmitterFit.From(emitterSpec);
-        var (chain, onBoard, chosenBy) = Chain(steps, fit, driver, threshold, parts);
+        var light = LightMap.Spec(design, parts) is { } spec ? LightModel.Prepare(spec) : null;
+        var luxPerLm = light?.Result(light.Spec.Nominal).CentreLuxPerLm ?? 0;
+        var (chain, onBoard, chosenBy) = Chain(steps, fit, driver, threshold, parts, luxPerLm);
         var stepsSpec = new StepsSpec(emitterSpec, driverSpec, chain);
         var told = StepsStation.Evaluate(stepsSpec);
         if (told.Network is not { } network)
@@ -59,7 +61,6 @@ internal static class CoupledPreparation
         }
 
         var sink = Sink(design, parts, made, fitUp, findings);
-        var light = LightMap.Spec(design, parts) is { } spec ? LightModel.Prepare(spec) : null;
         if (light is null)
         {
             findings.Add(
@@ -95,7 +96,8 @@ internal static class CoupledPreparation
         EmitterFit fit,
         DriverModel driver,
         SenseThreshold threshold,
-        LightParts parts
+        LightParts parts,
+        double luxPerLm
     )
     {
         if (steps.Chosen is { } chosen)
@@ -107,7 +109,7 @@ internal static class CoupledPreparation
             );
         }
 
-        return FirstSearch.Of(steps, fit, driver, threshold, parts) is { } found
+        return FirstSearch.Of(steps, fit, driver, threshold, parts, luxPerLm) is { } found
             ? (StepsMap.Chain(steps, found.FixedOhm, found.ChainOhm), found.FixedOhm == threshold.Ohm, "first search")
             : (StepsMap.Chain(steps, threshold.Ohm, []), true, "given");
     }

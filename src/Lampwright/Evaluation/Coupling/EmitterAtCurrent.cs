@@ -33,6 +33,5 @@ internal readonly struct EmitterAtCurrent
     public double VoltageV(double junctionK) => Math.Max(0, _voltageV + (_slopeVPerK * (junctionK - _referenceK)));
 
     /// <summary>Flux, lm.</summary>
-    public double FluxLm(double junctionK) =>
-        _fluxLm * Math.Exp(Math.Min(5, -_decayPerK * (junctionK - _referenceK)));
+    public double FluxLm(double junctionK) => _fluxLm * Math.Exp(Math.Min(5, -_decayPerK * (junctionK - _referenceK)));
 }

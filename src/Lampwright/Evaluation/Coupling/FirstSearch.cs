@@ -15,10 +15,11 @@ internal static class FirstSearch
         EmitterFit fit,
         DriverModel driver,
         SenseThreshold threshold,
-        LightParts parts
+        LightParts parts,
+        double luxPerLm
     )
     {
-        var wanted = Wanted(steps, fit.Model);
+        var wanted = Wanted(steps, fit.Model, luxPerLm);
         if (wanted.Count == 0 || steps.Switches is < 1 or > 10)
         {
             return null;
@@ -43,7 +44,7 @@ internal static class FirstSearch
         return ChainSearch.Find(spec) is { } found ? (found.Fixed.Ohm, [.. found.Chain.Select(p => p.Ohm)]) : null;
     }
 
-    private static List<double> Wanted(Design.Steps steps, EmitterModel emitter)
+    private static List<double> Wanted(Design.Steps steps, EmitterModel emitter, double luxPerLm)
     {
         if (steps.Targets is not { } t)
         {
@@ -59,7 +60,7 @@ internal static class FirstSearch
                 .Select(k => For(Math.Pow(2, -k * t.EveryStops))),
             Design.TargetKind.Percent => t.List.Select(v => For(v.Nominal)),
             Design.TargetKind.Currents => t.List.Select(v => (double?)v.Nominal),
-            _ => [],
+            _ => luxPerLm > 0 ? t.List.Select(v => emitter.CurrentForFlux(v.Nominal / luxPerLm, WarmK)) : [],
         };
         return [.. amps.OfType<double>().Where(a => a > 0 && double.IsFinite(a))];
     }
