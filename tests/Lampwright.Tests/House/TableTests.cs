@@ -80,11 +80,12 @@ public sealed partial class TableTests
     [Fact]
     public void Every_registered_source_is_cited()
     {
-        var text = Cited();
+        var text = Cited().ToUpperInvariant();
         Repository.None(
             Registered
                 .Where(s =>
-                    !Names(s.Key, (TomlTable)s.Value).Any(n => text.Contains(n, StringComparison.OrdinalIgnoreCase))
+                    !Names(s.Key, (TomlTable)s.Value)
+                        .Any(n => text.Contains(n.ToUpperInvariant(), StringComparison.Ordinal))
                 )
                 .Select(s => s.Key),
             "Sources that nothing cites"
