@@ -40,6 +40,28 @@ public sealed class PagesTests(BrowserFixture browser)
         }
     }
 
+    [Theory]
+    [InlineData("steps")]
+    [InlineData("heat")]
+    [InlineData("balance")]
+    public async Task A_chart_says_its_values_under_keys_and_pointer(string word)
+    {
+        browser.Need();
+        await using var board = await browser.OpenAsync(browser.Shared.Address, word);
+        await board.SettledAsync();
+        var plot = board.Page.Locator(".plot").First;
+        var say = plot.Locator(".say");
+        await plot.FocusAsync();
+        await board.Page.Keyboard.PressAsync("ArrowRight");
+        var first = await say.TextContentAsync();
+        await board.Page.Keyboard.PressAsync("ArrowRight");
+        var second = await say.TextContentAsync();
+        Assert.NotEqual("", first);
+        Assert.NotEqual(first, second);
+        await plot.HoverAsync();
+        Assert.Matches("[0-9]", await say.TextContentAsync() ?? "");
+    }
+
     private static string Told(IEnumerable<AxeResultItem> violations) =>
         string.Join(
             '\n',

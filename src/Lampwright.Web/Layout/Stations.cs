@@ -1,3 +1,5 @@
+using Lampwright.Findings;
+
 namespace Lampwright.Web.Layout;
 
 /// <summary>One of the eight stations as the board names it.</summary>
@@ -41,5 +43,13 @@ public static class Stations
     {
         var kind = path.Split('.', '[')[0];
         return All.FirstOrDefault(s => s.Tables.Contains(kind, StringComparer.Ordinal)) ?? All[^1];
+    }
+
+    /// <summary>The station that a finding belongs to: the one that raised it, or for one of the file the page its path is given on.</summary>
+    public static Station Of(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        var raised = All.FirstOrDefault(s => finding.Code.StartsWith(s.Code, StringComparison.Ordinal)) ?? All[^1];
+        return raised == All[^1] ? Of(finding.Path) : raised;
     }
 }

@@ -17,7 +17,7 @@
     const target = field ? document.getElementById("given:" + field) : location.hash ? document.getElementById(location.hash.slice(1)) : null;
     if (!target) return;
     open(target);
-    target.scrollIntoView({ block: "center" });
+    target.scrollIntoView({ block: field ? "center" : "start" });
     target.focus({ preventScroll: true });
   };
 
