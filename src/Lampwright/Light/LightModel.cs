@@ -69,17 +69,24 @@ public sealed class LightModel
         Guard.InRange(rows, 2, 1000);
         var grid = new double[columns * rows];
         var nominal = Spec.Nominal;
-        for (var r = 0; r < rows; r++)
+
+        // Everything lies about the axis: one quarter is computed and mirrored both ways.
+        for (var r = 0; r < (rows + 1) / 2; r++)
         {
-            for (var c = 0; c < columns; c++)
+            for (var c = 0; c < (columns + 1) / 2; c++)
             {
                 var x = Spec.Subject.WidthM * (((double)c / (columns - 1)) - 0.5);
                 var y = Spec.Subject.HeightM * (((double)r / (rows - 1)) - 0.5);
-                grid[(r * columns) + c] = (
-                    enclosure is null ? WithoutFunnel(nominal, x, y)
-                    : Spec.Diffuser is null ? ThroughOpenMouth(enclosure, nominal, x, y)
-                    : ThroughDiffuser(enclosure, nominal, x, y)
-                ).CornerLuxPerLm;
+                var (top, right) = (rows - 1 - r, columns - 1 - c);
+                grid[(r * columns) + c] =
+                    grid[(r * columns) + right] =
+                    grid[(top * columns) + c] =
+                    grid[(top * columns) + right] =
+                        (
+                            enclosure is null ? WithoutFunnel(nominal, x, y)
+                            : Spec.Diffuser is null ? ThroughOpenMouth(enclosure, nominal, x, y)
+                            : ThroughDiffuser(enclosure, nominal, x, y)
+                        ).CornerLuxPerLm;
             }
         }
 
