@@ -270,6 +270,11 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             // A later text is being computed.
             return null;
         }
+        catch (Exception fault)
+        {
+            Publish(s => Told(s, fault));
+            return null;
+        }
     }
 
     private static IReadOnlyList<string> InShop(LoadedDesign loaded) =>
@@ -302,7 +307,21 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         {
             // A later text is being computed.
         }
+        catch (Exception fault)
+        {
+            Publish(s => Told(s, fault));
+        }
     }
+
+    /// <summary>A fault of the program while computing: said on the board, which goes on; the text and its undo stay.</summary>
+    private BoardState Told(BoardState state, Exception fault) =>
+        Standing(state) with
+        {
+            Text = _workspace.Text.Text,
+            BandsArePending = false,
+            Trouble =
+                $"This text could not be computed, so the figures are those before it. It is a fault of Lampwright, not of your file: {fault.Message}",
+        };
 
     private BoardState Standing(BoardState state) =>
         state with
