@@ -64,7 +64,7 @@ internal static class BoxMap
         var part = design.Parts.FirstOrDefault(p =>
             p.Holes.Any(h => h.For.StartsWith(mounted, StringComparison.Ordinal))
         );
-        var emissivity = design.Sheets.FirstOrDefault(s => s.Name == part?.Sheet)?.Emissivity.Nominal ?? Painted;
+        var emissivity = MetalMap.SheetOf(design, part)?.Emissivity.Nominal ?? Painted;
         var (w, h, wall) = part?.Face is { } face
             ? (
                 face.Width.Nominal,

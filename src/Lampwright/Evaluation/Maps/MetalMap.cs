@@ -77,6 +77,15 @@ internal static class MetalMap
         };
     }
 
+    /// <summary>The sheet a part is cut from: its own, else that of the part it mirrors; null when neither is known.</summary>
+    public static Design.Sheet? SheetOf(LightDesign design, Part? part)
+    {
+        var name = part is { Sheet.Length: 0, Mirror: { } original }
+            ? design.Parts.FirstOrDefault(p => p.Name == original)?.Sheet
+            : part?.Sheet;
+        return design.Sheets.FirstOrDefault(s => s.Name == name);
+    }
+
     private static double Known(double? value) => value is { } v && double.IsFinite(v) ? v : 0;
 
     private static BendRule Rule(Design.Sheet sheet) =>

@@ -19,7 +19,7 @@ internal static class MetalShop
         var findings = new List<Finding>();
         foreach (var part in design.Parts)
         {
-            if (design.Sheets.FirstOrDefault(s => s.Name == part.Sheet) is not { } sheet)
+            if (MetalMap.SheetOf(design, part) is not { } sheet)
             {
                 continue;
             }
