@@ -74,13 +74,15 @@ internal static class Ledger
     private static void Stations(IAnsiConsole screen, LightEvaluation light)
     {
         var lines = new List<(string Station, string Line)>();
-        if (light.Heat?.Scenes.FirstOrDefault(s => s.Name == "fan stopped") is { Points.Count: > 0 } stopped)
+        // Without a fan the scene of its stop is the usual one over again: the hottest room is then the worst there is.
+        var scene = light.Heat?.Scenes.Any(s => s.FanRuns) == true ? "fan stopped" : "hot";
+        if (light.Heat?.Scenes.FirstOrDefault(s => s.Name == scene) is { Points.Count: > 0 } stopped)
         {
             var worst = stopped.Points.MaxBy(p => p.JunctionC.Value)!;
             lines.Add(
                 (
                     "heat",
-                    $"fan stopped: junction {Words.WithBand(worst.JunctionC, v => Numbers.Fixed(v, 0), "°C")} at {worst.Switches}"
+                    $"{(scene == "hot" ? "no fan, hottest room" : scene)}: junction {Words.WithBand(worst.JunctionC, v => Numbers.Fixed(v, 0), "°C")} at {worst.Switches}"
                 )
             );
         }

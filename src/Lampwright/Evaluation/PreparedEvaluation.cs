@@ -123,7 +123,7 @@ public sealed class PreparedEvaluation
     {
         var steps = _light is null ? null : StepsBuild.Of(_light, bands);
         var heat = _light is { HasSink: true } ? HeatBuild.Of(_light, bands, _working) : null;
-        var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat);
+        var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat, bands.Draws > 0);
         return new()
         {
             Title = _design.Title,

@@ -91,7 +91,7 @@ public static class FitUpRules
         "FIT010",
         "Joints contradict one another",
         Severity.Stop,
-        "Correct a size, a side or a turn: the parts cannot be where both joints want them.",
+        "Correct a size, a side or a turn: the parts cannot be where both joints want them. A miss as large as a part mostly means that an earlier joint turned one over: look at the turns first.",
         "Derived"
     );
 

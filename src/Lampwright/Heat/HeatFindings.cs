@@ -69,11 +69,7 @@ public static class HeatFindings
         foreach (var name in result.OutsideRange)
         {
             findings.Add(
-                HeatRules.OutsideRange.At(
-                    sinkPath,
-                    $"{name}: Re* {N(result.ReStar)}, Re {N(result.ReDiameter)}, El {N(result.Elenbaas)}; its band is doubled.",
-                    scene: scene
-                )
+                HeatRules.OutsideRange.At(sinkPath, Outside(name, result) + " Its band is doubled.", scene: scene)
             );
         }
 
@@ -273,6 +269,18 @@ public static class HeatFindings
             TouchMaterial.Wood => "wood",
             _ => "metal",
         };
+
+    private static string Outside(string name, SinkResult result)
+    {
+        if (name != HeatMethods.NaturalChannelFilm.Name)
+        {
+            return $"With the fan running the air between the fins has Re* {N(result.ReStar)} and Re {N(result.ReDiameter)}; the method ({name}) holds from Re* {N(ChannelFilm.LeastReStar)} to {N(ChannelFilm.MostReStar)} and up to Re 2300.";
+        }
+
+        return result.ChannelTiltRad > Math.PI / 3
+            ? $"The fins' channels lie {result.ChannelTiltRad * 180 / Math.PI:0}° off the upright, as the joints place the sink; air that nothing drives hardly rises through them, and the method ({name}) holds up to 60°."
+            : $"Still air between the fins has an Elenbaas number of {N(result.Elenbaas)}; the method ({name}) holds from 0.1 to 100000: the gaps are too narrow or too wide.";
+    }
 
     private static string N(double x) => x.ToString("G3", CultureInfo.InvariantCulture);
 

@@ -85,7 +85,7 @@ public static class HeatRules
         "HEA009",
         "Method outside its range",
         Severity.Note,
-        "Take the wider band seriously, or measure the sink in the shop.",
+        "Turn the sink so that its channels stand upright where no fan blows, take the wider band seriously, or measure the sink in the shop.",
         "the method's source, named in docs/heat.md"
     );
 

@@ -110,6 +110,7 @@ public sealed class PreparedSink
             ReStar = state.ReStar,
             ReDiameter = state.ReDiameter,
             Elenbaas = state.Elenbaas,
+            ChannelTiltRad = spec.ChannelTiltRad,
             InStall = state.FlowM3PerS > 0 && airSide.InStall(scene, state.FlowM3PerS),
             OutsideRange = OutsideRange(spec, scene, state),
             FanLine = airSide.FanLine(scene),

@@ -51,6 +51,9 @@ public sealed record SinkResult
     /// <summary>Elenbaas number of the channels.</summary>
     public required double Elenbaas { get; init; }
 
+    /// <summary>Angle between the channels and the upright, rad.</summary>
+    public double ChannelTiltRad { get; init; }
+
     /// <summary>True where the fan works where its curve rises.</summary>
     public required bool InStall { get; init; }
 

@@ -31,6 +31,19 @@ public sealed class VerbTests
         Assert.Empty(run.Error);
     }
 
+    [Fact]
+    public async Task Many_findings_of_one_rule_take_the_room_of_few()
+    {
+        var run = await Run.Of(
+            "evaluate",
+            Path.Combine(Repository.Root, "examples/boatshed/boatshed.toml"),
+            "--nominal"
+        );
+        Assert.Matches(@"\d+ more of FIL001 \(A default stands in\) at boatshed\.toml:\d+, \d+", run.Answer);
+        Assert.Equal(3, run.Answer.Split("note FIL001").Length - 1);
+        Assert.Contains("no fan, hottest room", run.Answer, StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Stations))]
     public async Task A_station_answers_in_tables(string verb, string field)

@@ -20,7 +20,7 @@ internal static class HeatBuild
                 Step("junction", "case", CommonRow.JunctionToCaseK, "resistance from the emitter's data sheet"),
                 Step("case", "sink under the emitter", CommonRow.InterfaceK, "layer between emitter and sink"),
                 Step("sink under the emitter", "sink", CommonRow.SpreadingK, "spreading in the base, exact series"),
-                Step("sink", "room", CommonRow.SinkToAirK, "fins in the fan's air, and radiation"),
+                Step("sink", "room", CommonRow.SinkToAirK, SinkMethod(light)),
             ],
             Fan = working is { FanLine.Count: > 0, PathLine.Count: > 0 }
                 ? new FanPicture(
@@ -34,6 +34,14 @@ internal static class HeatBuild
         HeatStep Step(string from, string to, int number, string method) =>
             new(from, to, bands.At(light.CommonPlace(number)), method);
     }
+
+    private static string SinkMethod(CoupledLight light) =>
+        light.Inputs.Parts switch
+        {
+            { Sink.Measured: not null } => "the measured resistance of the sink",
+            { Fan: null } => "fins in air that nothing drives, and radiation",
+            _ => "fins in the fan's air, and radiation",
+        };
 
     private static HeatScene SceneOf(CoupledLight light, Bands bands, Scene scene, int s, IReadOnlyList<int> order) =>
         new(

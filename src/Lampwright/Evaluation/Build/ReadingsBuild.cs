@@ -10,11 +10,20 @@ internal static class ReadingsBuild
 {
     private static readonly double ZeroC = 273.15;
 
+    // Before the draws are there, or without them, no band has any width: nothing lies outside of it.
+    private static readonly Rule[] NeedBands =
+    [
+        ReadingsRules.OutsideBand,
+        ReadingsRules.FarOutsideBand,
+        ReadingsRules.OneSided,
+    ];
+
     public static (ReadingsAnswer? Answer, IReadOnlyList<Finding> Findings) Of(
         LightDesign design,
         IReadOnlyList<Reading> readings,
         StepsAnswer? steps,
-        HeatAnswer? heat
+        HeatAnswer? heat,
+        bool hasBands
     )
     {
         if (readings.Count == 0)
@@ -26,7 +35,10 @@ internal static class ReadingsBuild
             .Select(r => Comparison.Of(r, MeterOf(design, r), Prediction(r, steps, heat), Base(design, r)))
             .ToList();
         var findings = ReadingsFindings.Of("readings", compared, c => MeterOf(design, c.Reading));
-        return (new([.. compared.Select(Row)], Takeovers.Of(design, readings, steps)), findings);
+        return (
+            new([.. compared.Select(Row)], Takeovers.Of(design, readings, steps)),
+            hasBands ? findings : [.. findings.Where(f => !NeedBands.Contains(f.Rule))]
+        );
     }
 
     /// <summary>The meter a reading was taken with: the design's own factor for light, usual figures for the rest.</summary>
