@@ -72,8 +72,13 @@ public sealed record ChainResult(
     {
         ArgumentNullException.ThrowIfNull(network);
         Guard.InRange(airK, 1, 2000);
-        var draw = new ChainDraw { Driver = driver, AirK = airK };
         var spec = network.Spec;
+        var draw = new ChainDraw
+        {
+            Driver = driver,
+            AirK = airK,
+            TempcoFactor = spec.TempcoIsLimit ? 0 : 1,
+        };
         ResistorPart[] parts = [spec.Fixed, .. spec.Switched];
         var warm = new double[parts.Length];
         var watts = new double[parts.Length];

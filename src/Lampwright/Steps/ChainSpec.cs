@@ -71,6 +71,7 @@ public sealed record LeadSpec(double LengthM, double AreaMm2, int Conductors = 2
 /// <param name="Lead">The leads, null where there are none in the sense loop.</param>
 /// <param name="Selector">What a rotary switch does between positions.</param>
 /// <param name="Path">Path in the design file that findings lead to.</param>
+/// <param name="TempcoIsLimit">True when the parts' coefficient is a limit to either side: its nominal value is then 0.</param>
 public sealed record ChainSpec(
     Arrangement Arrangement,
     ResistorPart Fixed,
@@ -79,7 +80,8 @@ public sealed record ChainSpec(
     double? ContactMostOhm = null,
     LeadSpec? Lead = null,
     SelectorKind Selector = SelectorKind.Unknown,
-    string Path = "steps"
+    string Path = "steps",
+    bool TempcoIsLimit = false
 )
 {
     /// <summary>More switches than this are not computed: 1,024 combinations.</summary>

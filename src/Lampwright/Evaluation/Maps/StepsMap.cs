@@ -101,7 +101,8 @@ internal static class StepsMap
             [.. chainOhm.Select(Part)],
             steps.ContactTypical.Nominal,
             steps.ContactMost.Nominal,
-            new(steps.LeadLength.Nominal, steps.LeadArea.Nominal * 1e6)
+            new(steps.LeadLength.Nominal, steps.LeadArea.Nominal * 1e6),
+            TempcoIsLimit: kind.Tempco.HalfWidth <= 0
         );
     }
 }
