@@ -42,6 +42,9 @@ public sealed record HeatFactors
     /// <summary>On the film where air enters at the fin tips.</summary>
     public double TipFlow { get; init; } = 1;
 
+    /// <summary>On the share of air that passes beside the fins.</summary>
+    public double Bypass { get; init; } = 1;
+
     /// <summary>Factors in the order of <see cref="HeatMethods.MethodErrors"/>.</summary>
     /// <param name="factors">One factor per error, above 0.</param>
     /// <exception cref="ArgumentException">Not one per error.</exception>
@@ -71,6 +74,7 @@ public sealed record HeatFactors
             PanelFilm = factors[9],
             InsideFilm = factors[10],
             TipFlow = factors[11],
+            Bypass = factors[12],
         };
     }
 }

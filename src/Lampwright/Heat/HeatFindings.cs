@@ -18,7 +18,10 @@ public static class HeatFindings
     /// <summary>Difference in size between fan and sink that is worth a note (common practice, no source).</summary>
     public static readonly double FanSizeRatio = 0.10;
 
-    /// <summary>Shape of a sink, its fan and its air path: HEA005 to HEA008, HEA012, HEA013, HEA016.</summary>
+    /// <summary>Share of air beside the fins that is worth a note (common practice, no source).</summary>
+    public static readonly double BypassNoted = 0.10;
+
+    /// <summary>Shape of a sink, its fan and its air path: HEA005 to HEA008, HEA012, HEA013, HEA016, HEA017.</summary>
     /// <param name="spec">The sink.</param>
     /// <param name="sinkPath">Path of the sink in the design file.</param>
     /// <param name="fanPath">Path of the fan in the design file.</param>
@@ -188,13 +191,14 @@ public static class HeatFindings
             scene: scene
         );
 
-    /// <summary>A sink measured with the fan running, asked for with the fan stopped, or the other way round: HEA015.</summary>
+    /// <summary>A sink measured with the fan running, asked for with the fan stopped: HEA015.</summary>
     /// <param name="path">Path of the measured resistance in the design file.</param>
     /// <param name="scene">The scene that is not covered.</param>
-    public static Finding MeasuredForOneFanState(string path, string scene) =>
+    /// <param name="times">How many times the measured resistance stands in.</param>
+    public static Finding MeasuredForOneFanState(string path, string scene, double times) =>
         HeatRules.MeasuredForOneFanState.At(
             path,
-            "The measured resistance holds for the fan state it was measured in; this scene has another.",
+            $"The measured resistance holds with the fan running; in this scene {N(times)} times of it stand in, a guess that may be off by a factor of two.",
             scene: scene
         );
 
@@ -238,6 +242,18 @@ public static class HeatFindings
                     $"It runs at {N(fan.VoltageRatio * 100)} % of its rated voltage.",
                     $"{N(fan.VoltageRatio * 100)} %",
                     $"{N(FanStartRatio * 100)} %"
+                )
+            );
+        }
+
+        if (spec.BypassShare > BypassNoted)
+        {
+            findings.Add(
+                HeatRules.AirBesideFins.At(
+                    fanPath,
+                    $"About {Math.Round(spec.BypassShare * 100).ToString(CultureInfo.InvariantCulture)} % of the fan's air passes beside the fins; the temperatures reckon with it.",
+                    $"{Math.Round(spec.BypassShare * 100).ToString(CultureInfo.InvariantCulture)} %",
+                    $"{Math.Round(BypassNoted * 100).ToString(CultureInfo.InvariantCulture)} %"
                 )
             );
         }

@@ -69,6 +69,13 @@ public static class HeatMethods
         "Duan and Muzychka, impingement plate fin sinks: 20 % (memory)"
     );
 
+    /// <summary>Share of the fan's air that passes beside the fins.</summary>
+    public static readonly MethodError Bypass = new(
+        "heat.bypass",
+        0.30,
+        "two ducts at one pressure; nothing guides the air before the fins: common practice, no source"
+    );
+
     /// <summary>All of them, in the order of <see cref="HeatFactors.From"/>.</summary>
     public static readonly IReadOnlyList<MethodError> MethodErrors =
     [
@@ -84,6 +91,7 @@ public static class HeatMethods
         PanelFilm,
         InsideFilm,
         TipFlow,
+        Bypass,
     ];
 
     /// <summary>The errors with those of methods outside their range doubled (common practice).</summary>

@@ -138,7 +138,7 @@ public static class HeatRules
     public static readonly Rule MeasuredForOneFanState = new(
         "HEA015",
         "Sink measured in one fan state only",
-        Severity.Note,
+        Severity.Warn,
         "Measure it again with the fan stopped, or give its sizes so that this scene can be computed.",
         Practice
     );
@@ -150,6 +150,15 @@ public static class HeatRules
         Severity.Stop,
         "Give two points or more with flow growing from one to the next, none below zero.",
         "definition"
+    );
+
+    /// <summary>Much of the fan's air does not pass the fins.</summary>
+    public static readonly Rule AirBesideFins = new(
+        "HEA017",
+        "Air passes beside the fins",
+        Severity.Note,
+        "Close the way beside and over the fins with strips of sheet, or take a sink that fills its duct: that air cools nothing.",
+        Practice
     );
 
     /// <summary>All rules.</summary>
@@ -171,5 +180,6 @@ public static class HeatRules
         FanInStall,
         MeasuredForOneFanState,
         FanCurveUnusable,
+        AirBesideFins,
     ];
 }

@@ -150,7 +150,11 @@ internal sealed class SinkAir
         // Air that enters at the tips turns by a right angle: one more velocity head (common practice, no source).
         var ends = ChannelFriction.EntranceK(open) + ChannelFriction.ExitK(open) + (tips ? 1 : 0);
         var area =
-            (spec.FinCount - 1) * gap * spec.FinHeightM * (tips ? 2 : 1) / (1 - Math.Clamp(spec.BypassShare, 0, 0.95));
+            (spec.FinCount - 1)
+            * gap
+            * spec.FinHeightM
+            * (tips ? 2 : 1)
+            / (1 - Math.Clamp(spec.BypassShare * spec.Factors.Bypass, 0, 0.95));
         var short_ = Math.Min(gap, spec.FinHeightM);
         return new AirPath(
             quadratic,

@@ -59,7 +59,7 @@ public sealed record SinkSpec
     /// <summary>How the fan's air passes the fins.</summary>
     public AirEntry Entry { get; init; } = AirEntry.Ends;
 
-    /// <summary>Share of the fan's air that passes beside the fins, 0 to 0.95.</summary>
+    /// <summary>Share of the fan's air that passes beside the fins, 0 to 0.95 (<see cref="Bypass.Share"/>).</summary>
     public double BypassShare { get; init; }
 
     /// <summary>What the air passes besides the fins.</summary>

@@ -56,6 +56,12 @@ public sealed class HeatFindingsTests
     public void Fan_of_another_size_is_noted(double box, bool raises) =>
         Assert.Equal(raises, Raises(Sink with { Fan = Fan with { BoxAcrossM = box } }, HeatRules.FanDoesNotCoverSink));
 
+    [Theory]
+    [InlineData(0.101, true)]
+    [InlineData(0.099, false)]
+    public void Air_beside_the_fins_is_noted_from_a_tenth_on(double share, bool raises) =>
+        Assert.Equal(raises, Raises(Sink with { BypassShare = share }, HeatRules.AirBesideFins));
+
     [Fact]
     public void Shut_opening_stops_and_a_small_one_does_not()
     {
@@ -168,7 +174,7 @@ public sealed class HeatFindingsTests
     [Fact]
     public void Measured_sink_of_one_fan_state_is_noted_for_the_other()
     {
-        var finding = HeatFindings.MeasuredForOneFanState("sink.main.measured", "fan stopped");
+        var finding = HeatFindings.MeasuredForOneFanState("sink.main.measured", "fan stopped", 8);
         Assert.Equal(HeatRules.MeasuredForOneFanState, finding.Rule);
         Assert.Equal("fan stopped", finding.Scene);
     }

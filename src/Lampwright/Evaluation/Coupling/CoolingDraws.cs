@@ -21,6 +21,8 @@ internal sealed class CoolingDraws
     private readonly double _bodyM2;
     private readonly double _ratedV;
     private readonly bool _isMeasured;
+    private readonly bool _hasFan;
+    private readonly int _still;
     private readonly FanCurve? _fan;
 
     public CoolingDraws(CoupledInputs inputs, Variables variables)
@@ -47,11 +49,22 @@ internal sealed class CoolingDraws
         _radiation = variables.Of(parts.Emitter.RadiationEfficacy);
         _isMeasured = parts.Sink?.Measured is not null;
         _measured = parts.Sink?.Measured is { } m ? variables.Of(m) : variables.Exact("sink.not_measured", 1);
+        _hasFan = parts.Fan is not null;
+        _still =
+            _isMeasured && _hasFan && _sink is null
+                ? variables.Factor("sink.fan_stopped", 1)
+                : variables.Exact("sink.fan_stopped", 1);
         _ratedV = parts.Fan?.Rated?.Nominal ?? 0;
         _runAt = parts.Fan?.RunAt is { } run ? variables.Of(run) : variables.Exact("fan.run_at", _ratedV);
         _fan = _spec?.Fan is { } fan ? new FanCurve(fan.Curve) : null;
         JunctionIsElectrical = parts.Emitter.JunctionToCaseIsElectrical;
     }
+
+    /// <summary>
+    /// Resistance of a sink without its fan over that measured with it, where nothing else is known of it: 8, within a factor of two
+    /// (common practice, no source).
+    /// </summary>
+    public static double StillOverFanned => 8;
 
     /// <summary>True when the junction's resistance counts on electrical power.</summary>
     public bool JunctionIsElectrical { get; }
@@ -116,9 +129,19 @@ internal sealed class CoolingDraws
     public SinkCurve? Curve(ReadOnlySpan<double> x, SinkSpec? spec, double ambientK, bool fanRuns)
     {
         // A measurement holds for the fan as set; for a stopped fan only the computation says anything.
-        if (_isMeasured && (fanRuns || _sink is null))
+        if (_isMeasured && (fanRuns || !_hasFan || _sink is null))
         {
-            return SinkCurve.Measured(Math.Max(x[_measured], 1e-3));
+            var measured = Math.Max(x[_measured], 1e-3);
+            if (!fanRuns && _hasFan)
+            {
+                return SinkCurve.Measured(measured * StillOverFanned * x[_still]);
+            }
+
+            var flow =
+                fanRuns && _sink is not null && spec is not null
+                    ? _sink.Curve(spec, Math.Clamp(ambientK, 200, 400), fanRuns).FlowM3PerS
+                    : 0;
+            return SinkCurve.Measured(measured, 0, flow);
         }
 
         return _sink is null || spec is null ? null : _sink.Curve(spec, Math.Clamp(ambientK, 200, 400), fanRuns);

@@ -110,16 +110,18 @@ internal static class CoupledFindings
                     parts.DriverPath + ".case_max",
                     scene
                 ),
-                HeatFindings.Surface(
-                    row[place + PositionRow.FrontC] + ZeroC,
-                    TouchMaterial.Metal,
-                    TouchS,
-                    parts.Reflector is { } r ? "reflector." + r.Name : parts.SinkPath,
-                    scene
-                ),
                 Diffuser(light, row[place + PositionRow.FrontC], scene),
             ];
             foreach (var f in found.OfType<Finding>())
+            {
+                yield return f;
+            }
+        }
+
+        // Hands do not know that the fan has stopped.
+        for (var s = 0; s < Scene.All.Count; s++)
+        {
+            foreach (var f in Touched(light, row, s).OfType<Finding>())
             {
                 yield return f;
             }
@@ -129,19 +131,48 @@ internal static class CoupledFindings
         {
             yield return stopped;
         }
+
+        if (parts.Fan is not null && parts.Sink?.Measured is not null && light.Inputs.Sink is null)
+        {
+            yield return HeatFindings.MeasuredForOneFanState(
+                parts.SinkPath + ".measured",
+                Scene.All[Scene.FanStopped].Name,
+                CoolingDraws.StillOverFanned
+            );
+        }
+    }
+
+    private static Finding?[] Touched(CoupledLight light, double[] row, int s)
+    {
+        var parts = light.Inputs.Parts;
+        var (place, scene) = (light.Place(s, light.Brightest), Scene.All[s].Name);
+        Finding? At(int number, string path) =>
+            HeatFindings.Surface(row[place + number] + ZeroC, TouchMaterial.Metal, TouchS, path, scene);
+
+        // A sink whose air passes openings of parts stands behind these; any other can be touched.
+        var housed = parts.Fan is { Air.Count: > 1 };
+        return
+        [
+            At(PositionRow.FrontC, parts.Reflector is { } r ? "reflector." + r.Name : parts.SinkPath),
+            housed ? null : At(PositionRow.SinkC, parts.SinkPath),
+        ];
     }
 
     private static Finding? FanStops(CoupledLight light, double[] row)
     {
         var emitter = light.Inputs.Parts.Emitter;
-        var hot = row[light.Place(Scene.FanStopped, light.Brightest) + PositionRow.JunctionC];
+        // The scene is at the usual ambient; a fan may stop on the hottest day as well, and the rise hardly changes with it.
+        var hotter =
+            row[light.ScenePlace(Scene.AtHighestAmbient, SceneRow.AmbientC)]
+            - row[light.ScenePlace(Scene.FanStopped, SceneRow.AmbientC)];
+        var hot = row[light.Place(Scene.FanStopped, light.Brightest) + PositionRow.JunctionC] + Math.Max(0, hotter);
         var limit = (emitter.JunctionMax?.Nominal ?? CoupledLight.DefaultJunctionMaxK) - ZeroC;
         return light.Inputs.Parts.Fan is not null && hot > limit
             ? EvaluationRules.NeedsCutOut.At(
                 "fan." + light.Inputs.Parts.Fan.Name,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"With the fan stopped the junction would come to {hot:0} °C at position {light.Inputs.Network.Switches(light.Brightest)}; its limit is {limit:0} °C."
+                    $"With the fan stopped on the hottest day the junction would come to {hot:0} °C at position {light.Inputs.Network.Switches(light.Brightest)}; its limit is {limit:0} °C."
                 ),
                 string.Create(CultureInfo.InvariantCulture, $"{hot:0} °C"),
                 string.Create(CultureInfo.InvariantCulture, $"{limit:0} °C"),

@@ -138,6 +138,12 @@ internal static class CoupledPreparation
         }
 
         var spec = flat with { ChannelTiltRad = Orientation.ChannelTiltRad(design, fitUp, parts.SinkPath) };
+        if (SinkModel.IsUsable(spec) && Duct.Of(parts, made, fitUp) is { } duct)
+        {
+            var ambient = Math.Clamp(design.Place.Ambient.Nominal, 200, 400);
+            spec = spec with { BypassShare = Bypass.Share(spec, duct.AcrossM, duct.HeightM, ambient) };
+        }
+
         findings.AddRange(HeatFindings.Sink(spec, parts.SinkPath, "fan." + (parts.Fan?.Name ?? "main")));
         return SinkModel.IsUsable(spec) && Sound(spec) ? SinkModel.Prepare(spec) : null;
     }
