@@ -45,6 +45,9 @@ public sealed record HeatFactors
     /// <summary>On the share of air that passes beside the fins.</summary>
     public double Bypass { get; init; } = 1;
 
+    /// <summary>On all heat that a sink in a housing gives off with the fan stopped.</summary>
+    public double HousedStill { get; init; } = 1;
+
     /// <summary>Factors in the order of <see cref="HeatMethods.MethodErrors"/>.</summary>
     /// <param name="factors">One factor per error, above 0.</param>
     /// <exception cref="ArgumentException">Not one per error.</exception>
@@ -75,6 +78,7 @@ public sealed record HeatFactors
             InsideFilm = factors[10],
             TipFlow = factors[11],
             Bypass = factors[12],
+            HousedStill = factors[13],
         };
     }
 }

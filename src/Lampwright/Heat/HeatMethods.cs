@@ -76,6 +76,17 @@ public static class HeatMethods
         "two ducts at one pressure; nothing guides the air before the fins: common practice, no source"
     );
 
+    /// <summary>Heat of a sink in a housing with the fan stopped.</summary>
+    /// <remarks>
+    /// Walls that its radiation warms hold heat back, sheet that it is screwed to carries heat off; both are left out and of the size of
+    /// what is counted.
+    /// </remarks>
+    public static readonly MethodError HousedStill = new(
+        "heat.housed_still",
+        0.40,
+        "radiation taken as into the room, conduction into the housing left out: common practice, no source"
+    );
+
     /// <summary>All of them, in the order of <see cref="HeatFactors.From"/>.</summary>
     public static readonly IReadOnlyList<MethodError> MethodErrors =
     [
@@ -92,6 +103,7 @@ public static class HeatMethods
         InsideFilm,
         TipFlow,
         Bypass,
+        HousedStill,
     ];
 
     /// <summary>The errors with those of methods outside their range doubled (common practice).</summary>

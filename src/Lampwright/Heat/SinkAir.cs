@@ -71,9 +71,10 @@ internal sealed class SinkAir
         SinkNatural still = new(scene, film);
         var natural = still.HousedW(scene, rise, out var overAir) / rise;
         var conductance = forced.Conductance > 0 ? Blend.Cubes(forced.Conductance, natural) : natural;
+        var housed = spec.Housed && !scene.FanRuns ? spec.Factors.HousedStill : 1;
         return new SinkState(
-            conductance * rise,
-            RadiatedW(spec, scene.GapM, rise, scene.AmbientK),
+            housed * conductance * rise,
+            housed * RadiatedW(spec, scene.GapM, rise, scene.AmbientK),
             forced.Flow,
             forced.Velocity,
             forced.Film,

@@ -50,6 +50,18 @@ public sealed class BypassTests
         Assert.True(Rise(prepared.Nominal with { Factors = new HeatFactors { Bypass = 0.7 } }) < nominal);
     }
 
+    [Fact]
+    public void A_stopped_fan_in_a_housing_has_a_band_of_its_own_and_a_running_one_has_not()
+    {
+        var prepared = SinkModel.Prepare(Sink with { Housed = true });
+        double Rise(bool runs, double factor) =>
+            prepared
+                .At(prepared.Nominal with { Factors = new HeatFactors { HousedStill = factor } }, 294, runs, 20)!
+                .BaseRiseK;
+        Assert.True(Rise(false, 0.7) > 1.15 * Rise(false, 1));
+        Assert.Equal(Rise(true, 1), Rise(true, 0.7), 1e-9);
+    }
+
     [Theory]
     [InlineData(0, 0.1)]
     [InlineData(0.1, 0)]
