@@ -98,7 +98,6 @@ public sealed record SenseSpec(
 /// <param name="Over">What it does there.</param>
 /// <param name="Under">What it does under its window.</param>
 /// <param name="Path">Path in the design file that findings lead to.</param>
-/// <param name="SupplyDirectMostV">Greatest voltage of a direct supply, V; null for alternating supply and where nothing is known.</param>
 public sealed record DriverSpec(
     double RatedA,
     double? LeastA,
@@ -110,17 +109,5 @@ public sealed record DriverSpec(
     double? OverVoltageV = null,
     OverVoltage Over = OverVoltage.Unknown,
     UnderVoltage Under = UnderVoltage.Unknown,
-    string Path = "driver",
-    double? SupplyDirectMostV = null
-)
-{
-    /// <summary>Direct voltage that is held to be safe to touch with dry hands, V: 60.</summary>
-    /// <remarks>Source: IEC 62368-1, class ES1 (second-hand).</remarks>
-    public static double TouchableDirectV => 60;
-
-    /// <summary>True where neither the supply nor the output comes above <see cref="TouchableDirectV"/>, as with a battery.</summary>
-    public bool IsExtraLow =>
-        SupplyDirectMostV <= TouchableDirectV
-        && (OverVoltageV ?? WindowMostV) is not null
-        && Math.Max(OverVoltageV ?? 0, WindowMostV ?? 0) <= TouchableDirectV;
-}
+    string Path = "driver"
+);

@@ -83,21 +83,7 @@ public static partial class StepsRules
 
     private static void People(DriverSpec driver, List<Finding> findings)
     {
-        if (driver.IsExtraLow)
-        {
-            if (driver.Sense.Side != SenseSide.Secondary || driver.Isolated != Isolation.Yes)
-            {
-                findings.Add(
-                    ExtraLowSupply.At(
-                        driver.Path,
-                        Text(
-                            $"Supply (at most {driver.SupplyDirectMostV:0.#} V direct) and output stay below {DriverSpec.TouchableDirectV:0} V, so that the driver need not be isolated."
-                        )
-                    )
-                );
-            }
-        }
-        else if (driver.Sense.Side != SenseSide.Secondary)
+        if (driver.Sense.Side != SenseSide.Secondary)
         {
             var what =
                 driver.Sense.Side == SenseSide.Primary
@@ -111,7 +97,7 @@ public static partial class StepsRules
             );
         }
 
-        if (driver.Isolated != Isolation.Yes && !driver.IsExtraLow)
+        if (driver.Isolated != Isolation.Yes)
         {
             var what =
                 driver.Isolated == Isolation.No ? "is not isolated from the mains" : "is not known to be isolated";

@@ -226,15 +226,6 @@ public static partial class StepsRules
         "published thresholds in sense-thresholds.csv; range: " + Practice
     );
 
-    /// <summary>A driver without isolation behind a supply that is safe to touch.</summary>
-    public static readonly Rule ExtraLowSupply = new(
-        "STP025",
-        "Safe to touch only behind this supply",
-        Severity.Note,
-        "Feed it from a battery, or from a supply whose own output is isolated from the mains; fuse the battery at its terminal.",
-        "IEC 62368-1, class ES1: 60 V direct (second-hand)"
-    );
-
     /// <summary>All rules of the station.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
@@ -262,6 +253,5 @@ public static partial class StepsRules
         NotComputable,
         StepMissed,
         UnusualThreshold,
-        ExtraLowSupply,
     ];
 }

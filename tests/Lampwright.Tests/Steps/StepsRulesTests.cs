@@ -64,52 +64,6 @@ public class StepsRulesTests
     }
 
     [Theory]
-    [InlineData(60.0, 42, 60, true)]
-    [InlineData(60.1, 42, 60, false)]
-    [InlineData(60.0, 60.1, 60, false)]
-    [InlineData(60.0, 42, 60.1, false)]
-    [InlineData(null, 42, 46, false)]
-    public void A_driver_behind_a_touchable_supply_need_not_be_isolated(
-        double? supplyV,
-        double windowV,
-        double overV,
-        bool touchable
-    )
-    {
-        var spec = Sense(s => s with { Side = SenseSide.Unknown });
-        spec = spec with
-        {
-            Driver = spec.Driver with
-            {
-                SupplyDirectMostV = supplyV,
-                WindowMostV = windowV,
-                OverVoltageV = overV,
-                Isolated = Isolation.No,
-            },
-        };
-        var (said, unsaid) = (StepsRules.ExtraLowSupply, StepsRules.OutputNotIsolated);
-        Raised(touchable ? said : unsaid, spec);
-        Silent(touchable ? unsaid : said, spec);
-        (touchable ? (Action<Rule, StepsSpec>)Silent : Raised)(StepsRules.SenseNotSecondary, spec);
-    }
-
-    [Fact]
-    public void A_supply_that_is_safe_to_touch_lifts_no_stop_where_the_output_is_not_known() =>
-        Raised(
-            StepsRules.OutputNotIsolated,
-            Good with
-            {
-                Driver = Good.Driver with
-                {
-                    SupplyDirectMostV = 24,
-                    WindowMostV = null,
-                    OverVoltageV = null,
-                    Isolated = Isolation.No,
-                },
-            }
-        );
-
-    [Theory]
     [InlineData(SenseCarries.Pulsed)]
     [InlineData(SenseCarries.Unknown)]
     public void Pulsed_sense_is_a_stop_that_protects_people(SenseCarries carries)

@@ -31,7 +31,7 @@ internal static class CoupledPreparation
             return null;
         }
 
-        if (StepsMap.Driver(parts, design.Place) is not { } driverSpec)
+        if (StepsMap.Driver(parts) is not { } driverSpec)
         {
             findings.Add(
                 EvaluationRules.NoDriver.At(parts.DriverPath, "There is no driver with a rated or a measured current.")

@@ -25,7 +25,7 @@ internal static class StepsMap
     }
 
     /// <summary>The driver's spec; null when its rated current is not known.</summary>
-    public static DriverSpec? Driver(LightParts parts, Place place)
+    public static DriverSpec? Driver(LightParts parts)
     {
         if (parts.Driver is not { } d || (d.Rated ?? d.Sense?.MeasuredAt) is not { } rated)
         {
@@ -76,8 +76,7 @@ internal static class StepsMap
                 "stops" => UnderVoltage.Stops,
                 _ => UnderVoltage.Unknown,
             },
-            parts.DriverPath,
-            place.Supply is { Kind: SupplyKind.Dc } s ? s.Voltage.Nominal + s.Voltage.HalfWidth : null
+            parts.DriverPath
         );
     }
 
