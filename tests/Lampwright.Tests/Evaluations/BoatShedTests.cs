@@ -26,12 +26,14 @@ public class BoatShedTests
         Assert.NotEqual(left.Blank.Holes[0].Centre.X, right.Blank.Holes[0].Centre.X, 1e-6);
     }
 
-    [Fact]
-    public void A_driver_on_a_battery_need_not_be_isolated_and_one_on_the_mains_must()
+    [Theory]
+    [InlineData("no")]
+    [InlineData("unknown")]
+    public void A_battery_does_not_lift_the_stop_of_an_output_that_is_not_isolated(string isolated)
     {
-        Assert.Contains(StepsRules.ExtraLowSupply, Light.Findings.Select(f => f.Rule));
-        var mains = Changed("kind = \"dc\", voltage = \"24 V ± 15 %\"", "kind = \"ac\", voltage = \"24 V\"");
-        Assert.Contains(StepsRules.OutputNotIsolated, mains.Findings.Select(f => f.Rule));
+        var other = Changed("isolated   = \"yes\"", $"isolated   = \"{isolated}\"");
+        Assert.Contains(StepsRules.OutputNotIsolated, other.Findings.Select(f => f.Rule));
+        Assert.True(other.HasStop);
     }
 
     [Fact]
