@@ -102,14 +102,18 @@ internal static class Goals
 
     private static Measured Warm<T>(Func<T> work, int? runs = null)
     {
-        // Until the code is compiled in its final form: at least half a second and ten rounds.
-        var since = Stopwatch.StartNew();
-        for (var i = 0; i < 10 || since.ElapsedMilliseconds < 500; i++)
+        // Until the code is compiled in its final form: that takes pauses as well as rounds, since the compiler waits for quiet.
+        for (var pause = 0; pause < 6; pause++)
         {
-            GC.KeepAlive(work());
+            var since = Stopwatch.StartNew();
+            for (var i = 0; i < 10 || since.ElapsedMilliseconds < 400; i++)
+            {
+                GC.KeepAlive(work());
+            }
+
+            Thread.Sleep(250);
         }
 
-        Thread.Sleep(200);
         var rounds = runs ?? WarmRuns;
         using var self = Process.GetCurrentProcess();
         var before = self.TotalProcessorTime;
