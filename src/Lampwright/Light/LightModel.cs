@@ -115,7 +115,7 @@ public sealed class LightModel
                 0,
                 draw.BeamFactor * Emission.PeakIntensityPerLumen(BeamExponent),
                 draw.BeamFactor * centre / area,
-                draw.BeamFactor * corner / area,
+                draw.BeamFactor * Aside(draw.BeamFactor, BeamExponent, x, y, distance) * corner / area,
                 distance
             );
         }
@@ -136,7 +136,8 @@ public sealed class LightModel
             flux.AbsorbedBase,
             draw.DiffuserFactor * flux.Exit / Math.PI,
             Illuminance.OnAxisOfRectangle(luminance, panel.WidthM, panel.HeightM, draw.DistanceM),
-            Illuminance.OfRectangleAt(luminance, panel.WidthM, panel.HeightM, draw.DistanceM, x, y),
+            Aside(draw.DiffuserFactor, 1, x, y, draw.DistanceM)
+                * Illuminance.OfRectangleAt(luminance, panel.WidthM, panel.HeightM, draw.DistanceM, x, y),
             draw.DistanceM
         );
     }
@@ -182,7 +183,7 @@ public sealed class LightModel
             flux.AbsorbedBase,
             draw.DiffuserFactor * flux.Exit / Math.PI,
             pass * centre,
-            pass * corner,
+            pass * Aside(draw.DiffuserFactor, 1, x, y, draw.DistanceM) * corner,
             draw.DistanceM
         );
     }
@@ -222,6 +223,15 @@ public sealed class LightModel
             corner,
             draw.DistanceM
         );
+    }
+
+    /// <summary>
+    /// A source that is brighter by a factor along its axis is darker aside: cos^m with the same flux and (m + 1) times the factor.
+    /// </summary>
+    private static double Aside(double factor, double exponent, double x, double y, double distance)
+    {
+        var cos = distance / Math.Sqrt((distance * distance) + (x * x) + (y * y));
+        return Math.Pow(cos, (exponent + 1) * (factor - 1));
     }
 
     /// <summary>The method's error acts on what leaves; the rest is shared as before, so that the sum stays 1.</summary>

@@ -12,6 +12,9 @@ internal sealed class AssemblyRows : IRowPart
     private readonly int[] _given;
     private readonly Vec3[] _centres;
     private readonly bool[] _placed;
+    private readonly (int X, int Y, int Z)[] _within;
+    private readonly Vec3[][] _sides;
+    private readonly int _centre;
     private readonly int _layers;
     private readonly int _scatter;
     private readonly List<(int Place, HoleMeeting Hole, int X, int Y)> _misses = [];
@@ -44,6 +47,24 @@ internal sealed class AssemblyRows : IRowPart
             (_placed[i], _centres[i]) = (at is not null, at?.CentreOfMass ?? default);
         }
 
+        // Nobody says where in its box the weight of a bought thing sits: within a sixth of each side from the middle.
+        _within =
+        [
+            .. things.Select(t =>
+                t is { BoxM: not null, GivenMass: not null } ? (In(t, "x"), In(t, "y"), In(t, "z")) : (-1, -1, -1)
+            ),
+        ];
+        int In(Thing t, string axis) =>
+            variables.Between($"{t.Body.Id}.weight.{axis}", 0, FitUpMethodErrors.WeightInBox.HalfWidth);
+        _sides =
+        [
+            .. things.Select(t =>
+                result.Placed.FirstOrDefault(p => p.Id == t.Body.Id) is { Frame: var f } && t.BoxM is { } box
+                    ? new[] { f.X * box.X, f.Y * box.Y, f.Z * box.Z }
+                    : [default, default, default]
+            ),
+        ];
+        _centre = outputs.Add(3 * things.Count);
         _layers = variables.Between("fitup.layers", 1, 0.03);
         _scatter = variables.Factor(FitUpMethodErrors.HoleScatter);
         First = outputs.Add(things.Count + 4);
@@ -104,7 +125,8 @@ internal sealed class AssemblyRows : IRowPart
             if (which[i] && _placed[i])
             {
                 mass += y[First + i];
-                sum += _centres[i] * y[First + i];
+                var c = _centre + (3 * i);
+                sum += new Vec3(y[c], y[c + 1], y[c + 2]) * y[First + i];
             }
         }
 
@@ -127,16 +149,25 @@ internal sealed class AssemblyRows : IRowPart
             mass *= thing.Count;
             y[First + i] = mass;
             total += mass;
+            var centre = _centres[i];
+            if (_within[i].X >= 0)
+            {
+                var s = _sides[i];
+                centre += (s[0] * x[_within[i].X]) + (s[1] * x[_within[i].Y]) + (s[2] * x[_within[i].Z]);
+            }
+
+            var c = _centre + (3 * i);
+            (y[c], y[c + 1], y[c + 2]) = (centre.X, centre.Y, centre.Z);
             if (_placed[i])
             {
                 placed += mass;
-                moment += _centres[i] * mass;
+                moment += centre * mass;
             }
         }
 
         y[Total] = total;
-        var centre = placed > 0 ? moment / placed : default;
-        (y[Total + 1], y[Total + 2], y[Total + 3]) = (centre.X * 1000, centre.Y * 1000, centre.Z * 1000);
+        var balance = placed > 0 ? moment / placed : default;
+        (y[Total + 1], y[Total + 2], y[Total + 3]) = (balance.X * 1000, balance.Y * 1000, balance.Z * 1000);
         foreach (var (place, hole, ux, uy) in _misses)
         {
             y[place] = hole.MissM(x[ux], x[uy], x[_scatter]) * 1000;
