@@ -258,10 +258,11 @@ internal sealed class CoupledLight : IRowPart
 
     private void FillWanted(Span<double> y, in Circuit circuit, in LightResult optics)
     {
-        var brightest = y[Place(Scene.Normal, Brightest) + PositionRow.FluxLm];
+        var full =
+            Wanted.Count == 0 ? 0 : Wanted.FullLm(circuit, y[Place(Scene.Normal, Brightest) + PositionRow.FluxLm]);
         for (var k = 0; k < Wanted.Count; k++)
         {
-            var flux = Wanted.FluxLm(circuit, k, optics.CentreLuxPerLm, brightest);
+            var flux = Wanted.FluxLm(circuit, k, optics.CentreLuxPerLm, full);
             var got = y[Place(Scene.Normal, Nearest[k]) + PositionRow.FluxLm];
             y[WantedPlace(k)] = WantedSteps.CurrentFor(circuit, flux);
             y[WantedPlace(k) + 1] = flux > 0 && got > 0 ? Math.Log2(got / flux) : 0;

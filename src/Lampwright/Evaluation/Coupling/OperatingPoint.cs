@@ -95,25 +95,8 @@ internal static class OperatingPoints
     /// <param name="chainW">Loss of the chain's resistors in the driver's compartment, W.</param>
     public static OperatingPoint AtCurrent(in Circuit c, double currentA, double guessK, double chainW = 0)
     {
-        var t = guessK;
-        var residual = double.PositiveInfinity;
         var emitter = new EmitterAtCurrent(c.Emitter, currentA);
-        for (var pass = 0; pass < MostPasses && residual > SettledK; pass++)
-        {
-            var t1 = Next(c, emitter, t);
-            var t2 = Next(c, emitter, t1);
-            var bend = t2 - (2 * t1) + t;
-            var better = Math.Abs(bend) > 1e-9 ? t - ((t1 - t) * (t1 - t) / bend) : t2;
-            residual = Math.Abs(t2 - t1);
-            t = better > 0 && better < MostK && residual > SettledK ? better : t2;
-        }
-
-        if (t > MostK - 1)
-        {
-            // At the bound nothing moves any more, but nothing has come to rest either.
-            residual = MostK;
-        }
-
+        var (t, residual) = Junction(c, emitter, guessK);
         var (voltage, flux) = (emitter.VoltageV(t), emitter.FluxLm(t));
         var heat = Heat(c, currentA * voltage, flux);
         var baseRise = c.Sink?.BaseRiseK(heat) ?? 0;
@@ -135,6 +118,17 @@ internal static class OperatingPoints
             box,
             residual
         );
+    }
+
+    /// <summary>Junction and flux alone at a given current.</summary>
+    /// <param name="c">The light in one scene.</param>
+    /// <param name="currentA">Emitter current, A.</param>
+    /// <param name="guessK">Guess of the junction, K.</param>
+    public static (double JunctionK, double FluxLm) LightAt(in Circuit c, double currentA, double guessK)
+    {
+        var emitter = new EmitterAtCurrent(c.Emitter, currentA);
+        var junction = Junction(c, emitter, guessK).JunctionK;
+        return (junction, emitter.FluxLm(junction));
     }
 
     /// <summary>The point at one switch position of the chain.</summary>
@@ -194,6 +188,33 @@ internal static class OperatingPoints
         }
 
         return point;
+    }
+
+    private static (double JunctionK, double ResidualK) Junction(
+        in Circuit c,
+        in EmitterAtCurrent emitter,
+        double guessK
+    )
+    {
+        var t = guessK;
+        var residual = double.PositiveInfinity;
+        for (var pass = 0; pass < MostPasses && residual > SettledK; pass++)
+        {
+            var t1 = Next(c, emitter, t);
+            var t2 = Next(c, emitter, t1);
+            var bend = t2 - (2 * t1) + t;
+            var better = Math.Abs(bend) > 1e-9 ? t - ((t1 - t) * (t1 - t) / bend) : t2;
+            residual = Math.Abs(t2 - t1);
+            t = better > 0 && better < MostK && residual > SettledK ? better : t2;
+        }
+
+        if (t > MostK - 1)
+        {
+            // At the bound nothing moves any more, but nothing has come to rest either.
+            residual = MostK;
+        }
+
+        return (t, residual);
     }
 
     private static double Sum(ReadOnlySpan<double> watts)

@@ -33,27 +33,27 @@ internal sealed class WantedSteps
                 _ => string.Create(CultureInfo.InvariantCulture, $"{t.List[k].Nominal:0} lx"),
             };
 
+    /// <summary>Flux of the bare emitter that shares and stops are counted from, lm.</summary>
+    /// <param name="circuit">The light in the scene normal.</param>
+    /// <param name="brightestLm">Flux at the brightest position, which counts when no current is named.</param>
+    public double FullLm(in Circuit circuit, double brightestLm) =>
+        _targets?.From is { } from ? FluxAt(circuit, from.Nominal) : brightestLm;
+
     /// <summary>Flux of the bare emitter that the step asks for, lm; for a list of currents the flux at that current.</summary>
     /// <param name="circuit">The light in the scene normal.</param>
     /// <param name="k">Which step.</param>
     /// <param name="luxPerLm">Illuminance at the subject for each lumen of the bare emitter.</param>
-    /// <param name="brightestLm">Flux at the brightest position, for shares of it when no current is named.</param>
-    public double FluxLm(in Circuit circuit, int k, double luxPerLm, double brightestLm)
-    {
-        if (_targets is not { } t)
-        {
-            return 0;
-        }
-
-        var full = t.From is { } from ? FluxAt(circuit, from.Nominal) : brightestLm;
-        return t.Kind switch
-        {
-            TargetKind.Stops => full * Math.Pow(2, -k * t.EveryStops),
-            TargetKind.Percent => full * t.List[k].Nominal,
-            TargetKind.Currents => FluxAt(circuit, t.List[k].Nominal),
-            _ => luxPerLm > 0 ? t.List[k].Nominal / luxPerLm : 0,
-        };
-    }
+    /// <param name="fullLm">What shares and stops are counted from.</param>
+    public double FluxLm(in Circuit circuit, int k, double luxPerLm, double fullLm) =>
+        _targets is not { } t
+            ? 0
+            : t.Kind switch
+            {
+                TargetKind.Stops => fullLm * Math.Pow(2, -k * t.EveryStops),
+                TargetKind.Percent => fullLm * t.List[k].Nominal,
+                TargetKind.Currents => FluxAt(circuit, t.List[k].Nominal),
+                _ => luxPerLm > 0 ? t.List[k].Nominal / luxPerLm : 0,
+            };
 
     /// <summary>Current that gives a flux once the light is warm, A; by secant steps on the coupled loop.</summary>
     public static double CurrentFor(in Circuit circuit, double fluxLm)
@@ -68,9 +68,8 @@ internal sealed class WantedSteps
         var current = circuit.Emitter.CurrentForFlux(fluxLm, junction) ?? circuit.Emitter.ToA;
         for (var pass = 0; pass < 12; pass++)
         {
-            var point = OperatingPoints.AtCurrent(circuit, current, junction);
-            junction = point.JunctionK;
-            if (Math.Abs(point.FluxLm - fluxLm) < 1e-7 * fluxLm)
+            (junction, var flux) = OperatingPoints.LightAt(circuit, current, junction);
+            if (Math.Abs(flux - fluxLm) < 1e-6 * fluxLm)
             {
                 break;
             }
@@ -78,12 +77,12 @@ internal sealed class WantedSteps
             current =
                 circuit.Emitter.FluxBeyond == 0 && circuit.Emitter.CurrentForFlux(fluxLm, junction) is { } next
                     ? next
-                    : current * Math.Clamp(fluxLm / Math.Max(point.FluxLm, 1e-9), 0.25, 4);
+                    : current * Math.Clamp(fluxLm / Math.Max(flux, 1e-9), 0.25, 4);
         }
 
         return current;
     }
 
     private static double FluxAt(in Circuit circuit, double currentA) =>
-        OperatingPoints.AtCurrent(circuit, currentA, circuit.AmbientK + 30).FluxLm;
+        OperatingPoints.LightAt(circuit, currentA, circuit.AmbientK + 30).FluxLm;
 }
