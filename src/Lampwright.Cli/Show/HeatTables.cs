@@ -23,9 +23,7 @@ internal static class HeatTables
 
         way.On(screen, "From junction to room, brightest position, scene normal");
 
-        // Without a fan its stop changes nothing: the scene would be the usual one over again.
-        var hasFan = heat.Scenes.Any(s => s.FanRuns);
-        foreach (var scene in heat.Scenes.Where(s => hasFan || s.Name != "fan stopped"))
+        foreach (var scene in heat.TellingScenes)
         {
             var points = new Cells(
                 "switches",

@@ -74,8 +74,8 @@ internal static class Ledger
     private static void Stations(IAnsiConsole screen, LightEvaluation light)
     {
         var lines = new List<(string Station, string Line)>();
-        // Without a fan the scene of its stop is the usual one over again: the hottest room is then the worst there is.
-        var scene = light.Heat?.Scenes.Any(s => s.FanRuns) == true ? "fan stopped" : "hot";
+        // Without a fan the hottest room is the worst there is.
+        var scene = light.Heat?.HasFan == true ? "fan stopped" : "hot";
         if (light.Heat?.Scenes.FirstOrDefault(s => s.Name == scene) is { Points.Count: > 0 } stopped)
         {
             var worst = stopped.Points.MaxBy(p => p.JunctionC.Value)!;

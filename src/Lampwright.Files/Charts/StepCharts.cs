@@ -41,16 +41,17 @@ public static class StepCharts
         }
 
         var unit = TemperatureUnit.Of(show);
-        var middle = (heat.Scenes.Count - 1) / 2.0;
+        var scenes = heat.TellingScenes.ToList();
+        var middle = (scenes.Count - 1) / 2.0;
         var places = InOrder(steps).Select(c => c.Switches).ToList();
         var layers = new List<ChartLayer>();
         var most = steps.Combinations[0].JunctionHotC.Value + steps.Combinations[0].JunctionMarginK.Value;
         layers.Add(
             new LevelLayer($"most {ChartText.Fixed(unit.From(most), 0)} {unit.Sign}", Palette.Stop, unit.From(most))
         );
-        for (var s = 0; s < heat.Scenes.Count; s++)
+        for (var s = 0; s < scenes.Count; s++)
         {
-            var scene = heat.Scenes[s];
+            var scene = scenes[s];
             layers.Add(
                 new DotLayer(
                     scene.Name,
@@ -68,7 +69,9 @@ public static class StepCharts
 
         return new("Junction temperature", Places(steps.Combinations.Count, places), new("Junction", unit.Sign), layers)
         {
-            Says = "In the usual air, in the hottest air, and with the fan stopped.",
+            Says = heat.HasFan
+                ? "In the usual air, in the hottest air, and with the fan stopped."
+                : "In the usual air and in the hottest.",
         };
     }
 

@@ -56,7 +56,7 @@ public static class Cautions
             new(
                 "hot",
                 "Hot parts",
-                "Emitter, sink, resistors and front burn skin within seconds and stay hot after switching off. First power-up at the dimmest position, fan running, a thermometer on the sink, fingers off.",
+                "Emitter, sink, resistors and front burn skin within seconds and stay hot after switching off. First power-up at the dimmest position, any fan running, a thermometer on the sink, fingers off.",
                 "always"
             ),
             (_, _) => true

@@ -24,6 +24,13 @@ internal static class FitUpFindings
         return first;
     }
 
+    // Those of the same part or thing lead the list: the name is mostly wrong in its last word.
+    private static IEnumerable<string> OwnFirst(string pattern, List<string> known)
+    {
+        var owner = pattern.LastIndexOf('.') is var dot and > 0 ? pattern[..(dot + 1)] : "\0";
+        return known.OrderByDescending(k => k.StartsWith(owner, StringComparison.Ordinal));
+    }
+
     /// <summary>Whether the stack of a joint can be followed.</summary>
     public static bool OfStack(JointSpec joint, List<string> missing, List<string> known, List<Finding> findings)
     {
@@ -32,7 +39,7 @@ internal static class FitUpFindings
             findings.Add(
                 FitUpRules.PatternMissing.At(
                     joint.Path + ".stack",
-                    $"'{pattern}' has no holes. There are: {string.Join(", ", known.Take(12))}{(known.Count > 12 ? " …" : "")}.",
+                    $"'{pattern}' has no holes. There are: {string.Join(", ", OwnFirst(pattern, known).Take(12))}{(known.Count > 12 ? " …" : "")}.",
                     pattern
                 )
             );

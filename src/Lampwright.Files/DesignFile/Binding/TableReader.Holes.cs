@@ -132,7 +132,13 @@ internal sealed partial class TableReader
         }
 
         var near = context.Ids.Nearest(to, part, name);
-        var some = context.Ids.Accepted(to, part).Order(StringComparer.Ordinal).Take(8).ToList();
+        var owner = name.LastIndexOf('.') is var dot and > 0 ? name[..(dot + 1)] : "\0";
+        var some = context
+            .Ids.Accepted(to, part)
+            .OrderByDescending(id => id.StartsWith(owner, StringComparison.Ordinal))
+            .ThenBy(id => id, StringComparer.Ordinal)
+            .Take(8)
+            .ToList();
         var accepted =
             near is not null ? near
             : some.Count > 0 ? string.Join(", ", some)

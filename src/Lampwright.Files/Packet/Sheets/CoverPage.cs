@@ -104,6 +104,7 @@ internal static class CoverPage
             return;
         }
 
+        var hasFan = book.Evaluation.Heat?.HasFan == true;
         var shown = steps.Combinations.Take(MostRows).ToList();
         var rest = steps.Combinations.Count - shown.Count;
         flow.Head(
@@ -113,12 +114,12 @@ internal static class CoverPage
                     CultureInfo.InvariantCulture,
                     $"the first {shown.Count} of {steps.Combinations.Count} positions; all are on the test sheet"
                 )
-                : "1 and black: closed; junction on the hottest day, and with the fan stopped"
+                : "1 and black: closed; junction on the hottest day" + (hasFan ? ", and with the fan stopped" : "")
         );
         var unit = book.Units.Temperature.Sign;
         var switches = shown[0].Switches.Length;
         var first = Math.Max(28, 5 + (switches * 5.4));
-        var share = (flow.Width - first) / 138;
+        var share = (flow.Width - first) / (hasFan ? 138 : 116);
         Column Number(string head, string sign, double width, double number) =>
             new(head, sign, width * share, number * share);
         var table = new Table(
@@ -129,7 +130,7 @@ internal static class CoverPage
                 Number("subject", "lx", 29, 13),
                 Number("aperture", "f/", 19, 8),
                 Number("junction", unit, 22, 9.5),
-                Number("fan stopped", unit, 22, 9.5),
+                .. hasFan ? [Number("fan stopped", unit, 22, 9.5)] : Array.Empty<Column>(),
             ],
             RowHeight: shown.Count > 12 ? 5.5 : 7,
             Size: 3.5

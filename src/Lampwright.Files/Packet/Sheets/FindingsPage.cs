@@ -76,7 +76,10 @@ internal static class FindingsPage
             var scene = finding.Scene.Length == 0 ? "" : $" ({finding.Scene})";
             flow.Skip(0.5);
             flow.Paragraph($"{finding.Message}{scene}", 3, indent: 13);
-            flow.Paragraph(finding.Path, 2.3, Palette.Soft, indent: 13);
+            if (!finding.Message.Contains(finding.Path, StringComparison.Ordinal))
+            {
+                flow.Paragraph(finding.Path, 2.3, Palette.Soft, indent: 13);
+            }
         }
 
         flow.Paragraph($"Source: {rule.Source}", 2.3, Palette.Soft, indent: 13);

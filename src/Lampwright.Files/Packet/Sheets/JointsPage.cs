@@ -20,17 +20,17 @@ internal static class JointsPage
         var unit = book.Units.LengthSign;
         new Table(
             [
-                new("joint", "", 25),
-                new("holes", "", 12, 8),
-                new("screw", "", 24),
-                new("grip", unit, 26, 11),
-                new("thread engaged", unit, 26, 11),
-                new("stands out", unit, 26, 11),
-                new("worst miss", unit, 17, 9),
-                new("allowed", unit, 14, 9),
+                new("joint", "", 24),
+                new("holes", "", 10, 7),
+                new("screw", "", 39),
+                new("grip", unit, 20, 8),
+                new("engaged", unit, 20, 10),
+                new("stands out", unit, 24, 12),
+                new("miss", unit, 18, 8),
+                new("allowed", unit, 15, 11),
             ],
             6,
-            2.9
+            2.8
         ).Draw(flow, [.. fit.Joints.Select(j => Row(book, j))]);
         flow.Head("Stacks");
         foreach (var joint in fit.Joints)

@@ -67,7 +67,9 @@ internal static class LabelsPage
         }
 
         var most = steps.Combinations.Max(c => c.InputW.High);
-        lines.Add($"at most {ChartText.Number(Math.Ceiling(most), 2)} W without the fan");
+        lines.Add(
+            $"at most {ChartText.Number(Math.Ceiling(most), 2)} W{(book.Design.Fans.Count > 0 ? " without the fan" : "")}"
+        );
         lines.Add("Hot in use. Do not look into the light. Pull the plug before opening.");
         const double width = 86;
         var height = 13 + (5 * lines.Count);

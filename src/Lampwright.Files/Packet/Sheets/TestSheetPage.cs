@@ -12,7 +12,7 @@ internal static class TestSheetPage
     [
         "Plug out: measure the sense path at the driver's pads in every position, and write the milliohms down.",
         "Plug out: earth continuity from the plug to every metal part; no continuity from sense wires to earth.",
-        "Dimmest position first, fan running, a thermometer on the sink. Then one position brighter at a time.",
+        "Dimmest position first, any fan running, a thermometer on the sink. Then one position brighter at a time.",
         "Brightest position for an hour: note the sink every ten minutes. Past its number and still rising: switch off.",
         "Copy the figures into the readings file; the light is then computed from what it really does.",
     ];
@@ -95,7 +95,7 @@ internal static class TestSheetPage
 
         var brightest = steps.Combinations[0].Switches;
         var rows = new List<IReadOnlyList<Cell>>();
-        foreach (var scene in heat.Scenes)
+        foreach (var scene in heat.TellingScenes)
         {
             if (scene.Points.FirstOrDefault(p => p.Switches == brightest) is not { } point)
             {

@@ -14,6 +14,12 @@ public sealed record HeatAnswer
 
     /// <summary>How the sink's resistance was found: <c>computed</c> or <c>measured</c>.</summary>
     public required string SinkFrom { get; init; }
+
+    /// <summary>Whether a fan runs in any scene; without one the scene of its stop is the scene normal over again.</summary>
+    public bool HasFan => Scenes.Any(s => s.FanRuns);
+
+    /// <summary>The scenes that differ: all with a fan, without one those before its stop.</summary>
+    public IEnumerable<HeatScene> TellingScenes => HasFan ? Scenes : Scenes.Take(2);
 }
 
 /// <summary>Temperatures in one scene.</summary>

@@ -58,7 +58,7 @@ internal static class FitUpMap
                     )
                 )
                 .Select(e => new JointSpec(
-                    $"{e.Emitter} on {s.Name}",
+                    $"seat of {e.Emitter}",
                     [Things.Seat(s, e.Emitter), $"emitter.{e.Emitter}.back"],
                     ["back", "back"],
                     null,
