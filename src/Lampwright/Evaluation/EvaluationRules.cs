@@ -98,6 +98,33 @@ public static class EvaluationRules
         Own
     );
 
+    /// <summary>A part that nothing says the shape of.</summary>
+    public static readonly Rule PartWithoutShape = new(
+        "FIL111",
+        "Part without a shape",
+        Severity.Warn,
+        "Give the part a face or panels, or let it mirror a part that has a face.",
+        Own
+    );
+
+    /// <summary>Two values that cannot both be right.</summary>
+    public static readonly Rule Contradiction = new(
+        "FIL112",
+        "Two values contradict one another",
+        Severity.Warn,
+        "Correct one of the two.",
+        "derived: both cannot be right"
+    );
+
+    /// <summary>A value that nothing uses.</summary>
+    public static readonly Rule NotUsed = new(
+        "FIL113",
+        "Given and not used",
+        Severity.Warn,
+        "Give what the message names, or leave the value out.",
+        Own
+    );
+
     /// <summary>All rules of the evaluation.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
@@ -111,5 +138,8 @@ public static class EvaluationRules
         NeedsCutOut,
         DiffuserTooHot,
         TiltNotComputed,
+        PartWithoutShape,
+        Contradiction,
+        NotUsed,
     ];
 }

@@ -46,6 +46,7 @@ public sealed class PreparedEvaluation
         _findings.AddRange(DesignFindings.Of(design, patterns));
 
         var things = Things.Of(design, made);
+        _findings.AddRange(DesignContradictions.Of(design, things));
         var fitUp = Fit.Of(FitUpMap.Spec(design, things));
 
         var told = CoupledPreparation.Of(design, made, fitUp, _findings);

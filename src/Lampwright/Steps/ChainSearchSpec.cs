@@ -45,11 +45,44 @@ public sealed record ChainSearchSpec(
         double allowedW
     )
     {
+        var (least, most) = Range(arrangement, driver, wantedA);
+        return least > most ? [] : [.. ESeries.Between(series, least, most).Select(r => new StockPart(r, allowedW))];
+    }
+
+    /// <summary>The values of a drawer that can matter for wanted currents, all with one rating.</summary>
+    /// <param name="arrangement">How the resistors stand to each other.</param>
+    /// <param name="drawerOhm">What lies in the drawer, in ohms; any may be taken more than once.</param>
+    /// <param name="driver">The driver.</param>
+    /// <param name="wantedA">Wanted currents in amperes.</param>
+    /// <param name="allowedW">Power each part may carry, in watts.</param>
+    public static IReadOnlyList<StockPart> StockOf(
+        Arrangement arrangement,
+        IEnumerable<double> drawerOhm,
+        DriverModel driver,
+        IReadOnlyList<double> wantedA,
+        double allowedW
+    )
+    {
+        var (least, most) = Range(arrangement, driver, wantedA);
+        return
+        [
+            .. drawerOhm.Where(r => r >= least && r <= most).Distinct().Order().Select(r => new StockPart(r, allowedW)),
+        ];
+    }
+
+    // The least and the greatest resistance that can matter; the least above the greatest where no current is wanted.
+    private static (double Least, double Most) Range(
+        Arrangement arrangement,
+        DriverModel driver,
+        IReadOnlyList<double> wantedA
+    )
+    {
+        ArgumentNullException.ThrowIfNull(driver);
         ArgumentNullException.ThrowIfNull(wantedA);
         double[] sound = [.. wantedA.Where(a => a is > 0 and < 1e9)];
         if (sound.Length == 0)
         {
-            return [];
+            return (1, 0);
         }
 
         // In series a part far below the brightest step's resistance is lost among contacts, and one above the dimmest's is of no
@@ -58,8 +91,7 @@ public sealed record ChainSearchSpec(
         var (from, to) =
             arrangement == Arrangement.ParallelBranches ? (bright / 1.2, dim * 20) : (bright / 25, dim * 1.2);
         var least = Math.Clamp(from, 1e-6, 1e9);
-        var most = Math.Clamp(to, least, 1e9);
-        return [.. ESeries.Between(series, least, most).Select(r => new StockPart(r, allowedW))];
+        return (least, Math.Clamp(to, least, 1e9));
     }
 }
 

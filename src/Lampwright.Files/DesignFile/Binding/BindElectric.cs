@@ -203,7 +203,7 @@ internal static class BindElectric
         {
             r.Context.Wrong(
                 at,
-                r.Path,
+                r.Path.EndsWith("targets", StringComparison.Ordinal) ? r.Path : r.Path + ".targets",
                 "is no list of steps",
                 "currents, or lux, or percent, all of one kind and above zero"
             );

@@ -41,9 +41,11 @@ internal static class TomlRecovery
             {
                 document = SyntaxParser.Parse(buffer, "", validate: true);
             }
-            catch (TomlException e)
+            catch (TomlException)
             {
-                troubles.Add(new TextTrouble(0, 0, "", "brackets at most 60 deep", Sentence(e.Message)));
+                troubles.Add(
+                    new TextTrouble(0, 0, "", "brackets at most 60 deep", "Brackets stand too deep in one another.")
+                );
                 return (null, troubles);
             }
             catch (Exception e) when (e is ArgumentException or InvalidOperationException or IndexOutOfRangeException)

@@ -27,11 +27,21 @@ internal static class FirstSearch
 
         var series = ESeries.Has(steps.Stock) ? steps.Stock : "E24";
         var network = new ChainNetwork(StepsMap.Chain(steps, threshold.Ohm, []));
+        var (kind, rating) = (network.Spec.Arrangement, steps.Part.Rating.Nominal);
+        var stock =
+            steps.Stock == "drawer"
+                ? ChainSearchSpec.StockOf(kind, steps.Drawer.Select(v => v.Nominal), driver, wanted, rating)
+                : ChainSearchSpec.StockOf(kind, series, driver, wanted, rating);
+        if (stock.Count == 0)
+        {
+            return null;
+        }
+
         var spec = new ChainSearchSpec(
-            network.Spec.Arrangement,
+            kind,
             wanted,
             steps.Switches,
-            ChainSearchSpec.StockOf(network.Spec.Arrangement, series, driver, wanted, steps.Part.Rating.Nominal),
+            stock,
             driver,
             steps.ContactTypical.Nominal,
             network.LeadOhm(298.15),
@@ -39,7 +49,7 @@ internal static class FirstSearch
                 parts.Emitter.CurrentMax?.Nominal ?? double.MaxValue,
                 parts.Driver?.Rated?.Nominal ?? double.MaxValue
             ),
-            new StockPart(threshold.Ohm, steps.Part.Rating.Nominal)
+            new StockPart(threshold.Ohm, rating)
         );
         return ChainSearch.Find(spec) is { } found ? (found.Fixed.Ohm, [.. found.Chain.Select(p => p.Ohm)]) : null;
     }
