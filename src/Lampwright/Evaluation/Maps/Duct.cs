@@ -26,11 +26,13 @@ internal sealed record Duct(double AcrossM, double HeightM)
             )
             {
                 // The open side is closed by a cover, as everywhere where a part houses something.
-                var (least, most, wall) = (part.Folded.BoxLeast, part.Folded.BoxMost, part.Folded.ThicknessM);
+                // Between the walls counts the face, not the whole fold: lips turned outward are not in the air's way.
+                var (low, high) = part.Folded.Faces[0].Nominal.Box;
+                var wall = part.Folded.ThicknessM;
                 var clear = new Vec3(
-                    most.X - least.X - (2 * wall),
-                    most.Y - least.Y - (2 * wall),
-                    most.Z - least.Z - wall
+                    high.X - low.X - (2 * wall),
+                    high.Y - low.Y - (2 * wall),
+                    part.Folded.BoxMost.Z - part.Folded.BoxLeast.Z - wall
                 );
                 var (across, height) = (
                     Along(placed.Frame, sink.Frame.X, clear),
