@@ -7,7 +7,7 @@ namespace Lampwright.Evaluation.Assembling;
 /// <summary>Which way is down, and how placed things stand to it.</summary>
 internal static class Orientation
 {
-    /// <summary>Unit vector of gravity in the frame of the fixed part, from words such as <c>-y</c>; -z for any other word.</summary>
+    /// <summary>Unit vector of gravity in the frame of the fixed part, from words such as <c>-y</c>, which is also the default.</summary>
     public static Vec3 Gravity(LightDesign design) =>
         design.Assembly?.Gravity.Trim() switch
         {
@@ -16,7 +16,8 @@ internal static class Orientation
             "y" or "+y" => new(0, 1, 0),
             "-y" => new(0, -1, 0),
             "z" or "+z" => new(0, 0, 1),
-            _ => new(0, 0, -1),
+            "-z" => new(0, 0, -1),
+            _ => new(0, -1, 0),
         };
 
     /// <summary>Angle between a sink's channels and the upright, rad; level channels, the worst, for a sink that is not placed.</summary>
