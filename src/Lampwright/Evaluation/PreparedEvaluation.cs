@@ -25,6 +25,7 @@ public sealed class PreparedEvaluation
     private readonly List<IRowPart> _rowParts = [];
     private readonly List<Finding> _findings;
     private readonly CoupledLight? _light;
+    private readonly CoupledLight? _settled;
     private readonly double[] _picture;
     private readonly MetalRows _metal;
     private readonly AssemblyRows _assembly;
@@ -76,6 +77,9 @@ public sealed class PreparedEvaluation
         if (_light is not null)
         {
             _findings.AddRange(CoupledFindings.Of(_light, _nominal, _working, residualK));
+
+            // The last guess of a loop that found no rest is no answer: nothing that hangs on it is shown.
+            _settled = CoupledFindings.IsSettled(residualK) ? _light : null;
         }
 
         _findings.AddRange(fitUp.Findings);
@@ -101,7 +105,7 @@ public sealed class PreparedEvaluation
         var table = DrawTable.Of(_variables.All, _rowParts, _outputs.Count, draws, cancel);
         return Lay(
             Bands.Of(_nominal, table.Rows, cancel),
-            Watch.Ranked(_light, _assembly, _tilts, table, _variables.All)
+            Watch.Ranked(_settled, _assembly, _tilts, table, _variables.All)
         );
     }
 
@@ -122,8 +126,8 @@ public sealed class PreparedEvaluation
 
     private LightEvaluation Lay(Bands bands, IReadOnlyList<Influence> influences)
     {
-        var steps = _light is null ? null : StepsBuild.Of(_light, bands);
-        var heat = _light is { HasSink: true } ? HeatBuild.Of(_light, bands, _working) : null;
+        var steps = _settled is null ? null : StepsBuild.Of(_settled, bands);
+        var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working) : null;
         var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat, bands.Draws > 0);
         return new()
         {
@@ -131,7 +135,7 @@ public sealed class PreparedEvaluation
             Draws = bands.Draws,
             Steps = steps,
             Heat = heat,
-            Light = _light?.Inputs.Light is { } model ? LightBuild.Of(_light, model, bands, _picture) : null,
+            Light = _settled?.Inputs.Light is { } model ? LightBuild.Of(_settled, model, bands, _picture) : null,
             Metal = _metal.Parts.Count > 0 ? MetalBuild.Of(_metal, bands) : null,
             FitUp = _assembly.Things.Count > 0 ? FitUpBuild.Of(_assembly, bands) : null,
             Balance =

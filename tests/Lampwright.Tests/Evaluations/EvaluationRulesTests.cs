@@ -73,7 +73,12 @@ public class EvaluationRulesTests
     public void A_junction_that_finds_no_rest_is_no_answer()
     {
         // Behind a thousand kelvin per watt the junction runs away; behind two it is only warm.
-        Assert.Contains(EvaluationRules.NotSettled, Raised("\"0.28 K/W ± 15 %\"", "\"1000 K/W\""));
+        var runaway = Light("\"0.28 K/W ± 15 %\"", "\"1000 K/W\"");
+        Assert.Contains(EvaluationRules.NotSettled, runaway.Findings.Select(f => f.Rule));
+        Assert.Null(runaway.Steps);
+        Assert.Null(runaway.Heat);
+        Assert.Null(runaway.Light);
+        Assert.NotNull(runaway.Metal);
         Assert.DoesNotContain(EvaluationRules.NotSettled, Raised("\"0.28 K/W ± 15 %\"", "\"2 K/W\""));
     }
 

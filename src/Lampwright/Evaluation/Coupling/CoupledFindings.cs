@@ -17,12 +17,31 @@ internal static class CoupledFindings
     /// <summary>The sink at the brightest position in the scene normal, solved exactly; null without a computed sink.</summary>
     public static SinkResult? Working(CoupledLight light, double[] row) => SinkAt(light, row, Scene.Normal);
 
-    /// <summary>All findings.</summary>
+    /// <summary>Whether the loop of voltage, flux and heat came to rest at every position in every scene.</summary>
+    /// <param name="residualK">Largest movement of a junction in the last pass, K.</param>
+    public static bool IsSettled(double residualK) => residualK <= 1e-3;
+
+    /// <summary>All findings; of a loop that found no rest only that, since every other would judge its last guess.</summary>
     public static IEnumerable<Finding> Of(CoupledLight light, double[] row, SinkResult? working, double residualK)
     {
         var inputs = light.Inputs;
+        if (!IsSettled(residualK))
+        {
+            return
+            [
+                .. inputs.Told.Findings,
+                EvaluationRules.NotSettled.At(
+                    inputs.Parts.SinkPath,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The junction comes to no rest: it still moves by {residualK:G3} K from pass to pass, or runs away without end."
+                    )
+                ),
+            ];
+        }
+
         return Steps(light, row)
-            .Concat(Heat(light, row, working, residualK))
+            .Concat(Heat(light, row, working))
             .Concat(
                 inputs.Light is { } model
                     ? LightFindings.Of(
@@ -61,23 +80,12 @@ internal static class CoupledFindings
         }
     }
 
-    private static IEnumerable<Finding> Heat(CoupledLight light, double[] row, SinkResult? working, double residualK)
+    private static IEnumerable<Finding> Heat(CoupledLight light, double[] row, SinkResult? working)
     {
         var (parts, network) = (light.Inputs.Parts, light.Inputs.Network);
         if (!light.HasSink)
         {
             yield break;
-        }
-
-        if (residualK > 1e-3)
-        {
-            yield return EvaluationRules.NotSettled.At(
-                parts.SinkPath,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"The junction comes to no rest: it still moves by {residualK:G3} K from pass to pass, or runs away without end."
-                )
-            );
         }
 
         if (working is not null)
