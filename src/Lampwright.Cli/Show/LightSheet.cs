@@ -44,7 +44,7 @@ internal static class LightSheet
             screen.WriteLine(
                 station == Station.All
                     ? "The file does not say enough yet for any station to answer."
-                    : $"The file does not say enough for the station {station.Verb}."
+                    : $"There is no answer of the station {station.Verb}; the problems and findings say why."
             );
         }
 
