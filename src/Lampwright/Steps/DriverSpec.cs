@@ -65,6 +65,22 @@ public enum UnderVoltage
     Stops,
 }
 
+/// <summary>What the driver's controller holds still.</summary>
+public enum SenseControl
+{
+    /// <summary>Not known.</summary>
+    Unknown,
+
+    /// <summary>The average of the current: linear regulators and error amplifiers.</summary>
+    Average,
+
+    /// <summary>The peak of the inductor current: the average lies half of the ripple below.</summary>
+    Peak,
+
+    /// <summary>The primary current of a flyback stage, from which the output current is inferred.</summary>
+    Primary,
+}
+
 /// <summary>A sense resistance and the current that was measured with it.</summary>
 /// <param name="Ohm">Sense resistance in ohm.</param>
 /// <param name="CurrentA">Output current in amperes.</param>
@@ -77,13 +93,21 @@ public sealed record SensePair(double Ohm, double CurrentA);
 /// <param name="MeasuredPair">Another sense resistance with the current measured at it.</param>
 /// <param name="Side">Side of the barrier.</param>
 /// <param name="Carries">Kind of current.</param>
+/// <param name="Control">What the controller holds still.</param>
+/// <param name="InductorRippleA">Ripple of the inductor current, peak to peak, in amperes; null where it is not known.</param>
+/// <param name="OffsetV">Greatest offset of the sense amplifier to either side, in volts; null where it is not known.</param>
+/// <param name="SecondPair">A second measured pair at another sense resistance; with the first it fits threshold and offset.</param>
 public sealed record SenseSpec(
     IReadOnlyList<string> Marks,
     double? Ohm = null,
     double? MeasuredA = null,
     SensePair? MeasuredPair = null,
     SenseSide Side = SenseSide.Unknown,
-    SenseCarries Carries = SenseCarries.Unknown
+    SenseCarries Carries = SenseCarries.Unknown,
+    SenseControl Control = SenseControl.Unknown,
+    double? InductorRippleA = null,
+    double? OffsetV = null,
+    SensePair? SecondPair = null
 );
 
 /// <summary>What is known of a constant-current driver.</summary>
