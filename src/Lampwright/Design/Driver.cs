@@ -30,6 +30,27 @@ public sealed record Driver(string Name)
     /// <summary>Share of input power that leaves at the output.</summary>
     public Value Efficiency { get; init; } = new(0.88, 0.04, Origin.Default, "efficiency");
 
+    /// <summary>Least input voltage, V.</summary>
+    public Value? InputLeast { get; init; }
+
+    /// <summary>Most input voltage, V.</summary>
+    public Value? InputMost { get; init; }
+
+    /// <summary>Input voltage at which it starts, V.</summary>
+    public Value? InputOn { get; init; }
+
+    /// <summary>Input voltage at which it stops, V; not above <see cref="InputOn"/>.</summary>
+    public Value? InputOff { get; init; }
+
+    /// <summary>Time from a trip to the next try, s.</summary>
+    public Value? Restart { get; init; }
+
+    /// <summary>What kind of dimming input it has.</summary>
+    public DimmingKind Dimming { get; init; } = DimmingKind.Unknown;
+
+    /// <summary>Least share of the rated current that the dimming input reaches, 0 to 1.</summary>
+    public Value? DimmingLeast { get; init; }
+
     /// <summary>What sets the current.</summary>
     public Sense? Sense { get; init; }
 
@@ -73,7 +94,60 @@ public sealed record Sense(
     Value? MeasuredAt,
     SenseSide Side,
     SenseCurrent Carries
-);
+)
+{
+    /// <summary>What of the current the driver holds.</summary>
+    public SenseControl Control { get; init; } = SenseControl.Unknown;
+
+    /// <summary>Ripple of the inductor's current, from peak to peak, A.</summary>
+    public Value? InductorRipple { get; init; }
+
+    /// <summary>Greatest offset of the comparator or amplifier at the sense parts, to either side, V.</summary>
+    public Value? Offset { get; init; }
+
+    /// <summary>A second resistance at which the current was measured.</summary>
+    public SensePoint? Second { get; init; }
+}
+
+/// <summary>A resistance in the sense path and the current that was measured with it.</summary>
+/// <param name="Resistance">Resistance of the whole sense path, ohm.</param>
+/// <param name="Current">Output current, A.</param>
+public sealed record SensePoint(Value Resistance, Value Current);
+
+/// <summary>What of its current a driver holds.</summary>
+public enum SenseControl
+{
+    /// <summary>Nobody has looked.</summary>
+    Unknown,
+
+    /// <summary>The average.</summary>
+    Average,
+
+    /// <summary>The peak of each switching period.</summary>
+    Peak,
+
+    /// <summary>What the primary side sees of it.</summary>
+    Primary,
+}
+
+/// <summary>What kind of dimming input a driver has.</summary>
+public enum DimmingKind
+{
+    /// <summary>Nobody has looked.</summary>
+    Unknown,
+
+    /// <summary>None.</summary>
+    None,
+
+    /// <summary>A control voltage from 1 V to 10 V.</summary>
+    OneToTenVolts,
+
+    /// <summary>A logic signal that is chopped.</summary>
+    Chopped,
+
+    /// <summary>A control voltage of another range.</summary>
+    Voltage,
+}
 
 /// <summary>Yes, no, or nobody has looked.</summary>
 public enum Known

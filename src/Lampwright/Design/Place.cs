@@ -22,7 +22,8 @@ public sealed record Place
 /// <param name="Kind">Alternating or direct.</param>
 /// <param name="Voltage">Voltage, V (rms for alternating).</param>
 /// <param name="Frequency">Frequency, Hz; null for direct.</param>
-public sealed record Supply(SupplyKind Kind, Value Voltage, Value? Frequency);
+/// <param name="Resistance">Resistance of supply and line, ohm; null where it is not known.</param>
+public sealed record Supply(SupplyKind Kind, Value Voltage, Value? Frequency, Value? Resistance = null);
 
 /// <summary>Kind of supply.</summary>
 public enum SupplyKind

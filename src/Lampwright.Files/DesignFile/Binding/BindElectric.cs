@@ -4,7 +4,7 @@ using Lampwright.Quantities;
 
 namespace Lampwright.Files.DesignFile.Binding;
 
-/// <summary>Emitters, drivers and steps.</summary>
+/// <summary>Emitters and steps.</summary>
 internal static class BindElectric
 {
     public static Emitter Emitter(TableReader r)
@@ -30,40 +30,6 @@ internal static class BindElectric
             Cct = r.Optional("cct"),
             RadiationEfficacy = r.WithDefault("radiation_efficacy"),
             Mass = r.Optional("mass"),
-            Holes = BindHoles.Patterns(r),
-        };
-    }
-
-    public static Driver Driver(TableReader r)
-    {
-        var current = r.Table("current");
-        var window = r.Two("window");
-        var over = r.Table("over");
-        var ripple = r.Table("ripple");
-        return new Driver(r.Name)
-        {
-            Rated = current.Optional("rated"),
-            Least = current.Optional("least"),
-            WindowLeast = window?.First,
-            WindowMost = window?.Second,
-            OverVoltage = over.Optional("voltage"),
-            OverThen = over.Choice("then"),
-            Under = r.Choice("under"),
-            Efficiency = r.WithDefault("efficiency"),
-            Sense = Sense(r.Table("sense")),
-            Isolated = r.Choice("isolated") switch
-            {
-                "yes" => Known.Yes,
-                "no" => Known.No,
-                _ => Known.Unknown,
-            },
-            OutputCapacitor = r.Optional("output_capacitor"),
-            RippleDepth = ripple.Optional("depth"),
-            RippleFrequency = ripple.Optional("frequency"),
-            PowerFactor = r.Optional("power_factor"),
-            Box = r.Box("box"),
-            Mass = r.Optional("mass"),
-            CaseMax = r.Optional("case_max"),
             Holes = BindHoles.Patterns(r),
         };
     }
@@ -135,30 +101,6 @@ internal static class BindElectric
     {
         var inner = r.TableOrValue("junction_to_case", "value");
         return (inner.Optional("value"), inner.Choice("kind") == "electrical");
-    }
-
-    private static Sense? Sense(TableReader r)
-    {
-        var measured = r.Table("measured");
-        var marks = r.Texts("marks");
-        var sense = new Sense(
-            marks,
-            r.Optional("resistance"),
-            measured.Optional("at"),
-            r.Choice("side") switch
-            {
-                "secondary" => SenseSide.Secondary,
-                "primary" => SenseSide.Primary,
-                _ => SenseSide.Unknown,
-            },
-            r.Choice("carries") switch
-            {
-                "smooth" => SenseCurrent.Smooth,
-                "pulsed" => SenseCurrent.Pulsed,
-                _ => SenseCurrent.Unknown,
-            }
-        );
-        return r.IsThere ? sense : null;
     }
 
     private static Targets? Targets(TableReader steps)

@@ -21,7 +21,7 @@ internal static class DesignBinder
             Show = new Show(show.Choice("length"), show.Choice("temperature"), show.Choice("paper")),
             Place = Place(top.Table("place")),
             Emitters = [.. top.Named("emitter").Select(BindElectric.Emitter)],
-            Drivers = [.. top.Named("driver").Select(BindElectric.Driver)],
+            Drivers = [.. top.Named("driver").Select(BindDriver.Driver)],
             Steps = BindElectric.Steps(top.Table("steps"), top.Table("drawer")),
             Interfaces = [.. top.Named("interface").Select(BindCooling.Interface).OfType<ThermalInterface>()],
             Sinks = [.. top.Named("sink").Select(BindCooling.Sink)],
@@ -57,9 +57,15 @@ internal static class DesignBinder
     private static Supply? Supply(TableReader r)
     {
         var (kind, voltage, frequency) = (r.Choice("kind"), r.Optional("voltage"), r.Optional("frequency"));
+        var resistance = r.Optional("resistance");
         return kind.Length == 0 || voltage is null
             ? null
-            : new Supply(kind == "dc" ? SupplyKind.Dc : SupplyKind.Ac, voltage, kind == "dc" ? null : frequency);
+            : new Supply(
+                kind == "dc" ? SupplyKind.Dc : SupplyKind.Ac,
+                voltage,
+                kind == "dc" ? null : frequency,
+                resistance
+            );
     }
 
     private static void BindGiven(TableReader given)

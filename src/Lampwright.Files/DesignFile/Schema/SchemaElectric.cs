@@ -2,13 +2,13 @@ using Lampwright.Quantities;
 
 namespace Lampwright.Files.DesignFile.Schema;
 
-/// <summary>Emitter and driver.</summary>
+/// <summary>Emitter.</summary>
 internal static class SchemaElectric
 {
     public static void Add(List<SchemaKey> keys)
     {
         Emitter(new SchemaList(keys, "", "steps"));
-        Driver(new SchemaList(keys, "", "steps"));
+        SchemaDriver.Add(new SchemaList(keys, "", "steps"));
     }
 
     private static void Emitter(SchemaList top)
@@ -147,139 +147,5 @@ internal static class SchemaElectric
             )
             .Quantity("mass", Dimension.Mass, "0.01 g", "50 kg", "Mass.", absent: "not counted, which is said");
         SchemaHoles.Patterns(emitter);
-    }
-
-    private static void Driver(SchemaList top)
-    {
-        var driver = top.Table("driver", "Constant-current drivers.", kind: KeyKind.NamedTables);
-        driver
-            .Table("current", "Output current.")
-            .Quantity("rated", Dimension.Current, "1 mA", "200 A", "Rated output current.", required: true)
-            .Quantity(
-                "least",
-                Dimension.Current,
-                "0 A",
-                "200 A",
-                "Least current that it regulates.",
-                absent: "unknown"
-            );
-        driver.Quantity(
-            "window",
-            Dimension.Voltage,
-            "0 V",
-            "1000 V",
-            "Least and most output voltage.",
-            kind: KeyKind.TwoQuantities,
-            absent: "unknown"
-        );
-        driver
-            .Table("over", "Protection against too much voltage.")
-            .Quantity("voltage", Dimension.Voltage, "1 V", "2000 V", "Voltage at which it acts.", absent: "unknown")
-            .Choice(
-                "then",
-                ["clamps", "trips", "unknown"],
-                "What it does.",
-                @default: "unknown",
-                source: "nobody has looked"
-            );
-        driver
-            .Choice(
-                "under",
-                ["hiccups", "stops", "unknown"],
-                "What happens below the window.",
-                @default: "unknown",
-                source: "nobody has looked"
-            )
-            .Quantity(
-                "efficiency",
-                Dimension.None,
-                "0.3",
-                "0.99",
-                "Share of input power that leaves at the output.",
-                @default: "0.88 ± 0.04",
-                source: "common practice, no source"
-            );
-        var sense = driver.Table("sense", "The parts on its board that set the current.", absent: "unknown");
-        sense
-            .Other(
-                "marks",
-                KeyKind.Texts,
-                "What is printed on the parallel parts, one entry each.",
-                absent: "not read",
-                example: "[\"R33\", \"R33\"]"
-            )
-            .Quantity(
-                "resistance",
-                Dimension.Resistance,
-                "0.1 mohm",
-                "1 Mohm",
-                "Resistance of the parts together, where it was measured or is known.",
-                absent: "read from the marks"
-            );
-        sense
-            .Table("measured", "What was measured with these parts in place.", absent: "the rated current")
-            .Quantity("at", Dimension.Current, "1 mA", "200 A", "Current.", required: true);
-        sense
-            .Choice(
-                "side",
-                ["secondary", "primary", "unknown"],
-                "Which side of the isolation the parts are on.",
-                @default: "unknown",
-                source: "nobody has looked"
-            )
-            .Choice(
-                "carries",
-                ["smooth", "pulsed", "unknown"],
-                "What current they carry.",
-                @default: "unknown",
-                source: "nobody has looked"
-            );
-        driver
-            .Choice(
-                "isolated",
-                ["yes", "no", "unknown"],
-                "Whether the output is isolated from the supply.",
-                @default: "unknown",
-                source: "nobody has looked"
-            )
-            .Quantity(
-                "output_capacitor",
-                Dimension.Capacitance,
-                "1 pF",
-                "1 F",
-                "Capacitor across the output.",
-                absent: "unknown"
-            );
-        driver
-            .Table("ripple", "Ripple of the output current.", absent: "unknown")
-            .Quantity(
-                "depth",
-                Dimension.None,
-                "0",
-                "1",
-                "Depth of modulation: (most - least)/(most + least).",
-                required: true
-            )
-            .Quantity("frequency", Dimension.Frequency, "1 Hz", "10 MHz", "Its frequency.", required: true);
-        driver
-            .Quantity("power_factor", Dimension.None, "0.3", "1", "Power factor at full load.", absent: "unknown")
-            .Length(
-                "box",
-                "1 mm",
-                "2 m",
-                "Outer sizes: width, height, depth.",
-                kind: KeyKind.ThreeQuantities,
-                absent: "unknown"
-            )
-            .Quantity("mass", Dimension.Mass, "0.01 g", "50 kg", "Mass.", absent: "not counted, which is said")
-            .Quantity(
-                "case_max",
-                Dimension.Temperature,
-                "30 degC",
-                "150 degC",
-                "Hottest case allowed.",
-                absent: "not checked, which is said"
-            );
-        SchemaHoles.Patterns(driver);
     }
 }

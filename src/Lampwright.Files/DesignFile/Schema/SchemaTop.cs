@@ -92,6 +92,15 @@ internal static class SchemaTop
                 "1000 Hz",
                 "Frequency of an alternating supply.",
                 absent: "unknown"
+            )
+            .Quantity(
+                "resistance",
+                Dimension.Resistance,
+                "0.1 mohm",
+                "1 kohm",
+                "Resistance of supply and line together, both conductors.",
+                absent: "unknown",
+                example: "0.2 ohm"
             );
 
         top.Table(

@@ -1,6 +1,7 @@
 using Lampwright.Design;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Steps;
+using Lampwright.Steps.Ways;
 
 namespace Lampwright.Evaluation.Maps;
 
@@ -32,31 +33,13 @@ internal static class StepsMap
             return null;
         }
 
-        var sense = d.Sense;
         return new(
             rated.Nominal,
             d.Least?.Nominal,
             d.WindowLeast?.Nominal,
             d.WindowMost?.Nominal,
             d.Efficiency.Nominal,
-            new(
-                sense?.Marks ?? [],
-                sense?.Resistance?.Nominal,
-                sense?.MeasuredAt?.Nominal,
-                sense is { Resistance: { } ohm, MeasuredAt: { } at } ? new(ohm.Nominal, at.Nominal) : null,
-                sense?.Side switch
-                {
-                    Design.SenseSide.Secondary => Steps.SenseSide.Secondary,
-                    Design.SenseSide.Primary => Steps.SenseSide.Primary,
-                    _ => Steps.SenseSide.Unknown,
-                },
-                sense?.Carries switch
-                {
-                    SenseCurrent.Smooth => SenseCarries.Smooth,
-                    SenseCurrent.Pulsed => SenseCarries.Pulsed,
-                    _ => SenseCarries.Unknown,
-                }
-            ),
+            Sense(d.Sense),
             d.Isolated switch
             {
                 Known.Yes => Isolation.Yes,
@@ -79,6 +62,33 @@ internal static class StepsMap
             parts.DriverPath
         );
     }
+
+    /// <summary>What else is known of the driver, for the comparison of ways.</summary>
+    public static DriverSurroundings Surroundings(Driver d) =>
+        new(
+            d.InputLeast?.Nominal,
+            d.InputMost?.Nominal,
+            d.InputOn?.Nominal,
+            d.InputOff?.Nominal,
+            d.OutputCapacitor?.Nominal,
+            d.PowerFactor?.Nominal,
+            d.Restart?.Nominal,
+            d.Dimming switch
+            {
+                DimmingKind.None => DimmingInput.None,
+                DimmingKind.OneToTenVolts => DimmingInput.OneToTenVolts,
+                DimmingKind.Chopped => DimmingInput.Chopped,
+                DimmingKind.Voltage => DimmingInput.Voltage,
+                _ => DimmingInput.Unknown,
+            },
+            d.DimmingLeast?.Nominal
+        );
+
+    /// <summary>What feeds the driver; null when the design does not say.</summary>
+    public static SupplySpec? Supply(Place place) =>
+        place.Supply is { } s
+            ? new(s.Kind == SupplyKind.Ac, s.Voltage.Nominal, s.Frequency?.Nominal, s.Resistance?.Nominal)
+            : null;
 
     /// <summary>The chain's spec.</summary>
     /// <param name="steps">What the design says.</param>
@@ -104,4 +114,38 @@ internal static class StepsMap
             TempcoIsLimit: kind.Tempco.HalfWidth <= 0
         );
     }
+
+    private static SenseSpec Sense(Sense? sense) =>
+        new(
+            sense?.Marks ?? [],
+            sense?.Resistance?.Nominal,
+            sense?.MeasuredAt?.Nominal,
+            sense is { Resistance: { } ohm, MeasuredAt: { } at } ? new(ohm.Nominal, at.Nominal) : null,
+            sense?.Side switch
+            {
+                Design.SenseSide.Secondary => Steps.SenseSide.Secondary,
+                Design.SenseSide.Primary => Steps.SenseSide.Primary,
+                _ => Steps.SenseSide.Unknown,
+            },
+            sense?.Carries switch
+            {
+                SenseCurrent.Smooth => SenseCarries.Smooth,
+                SenseCurrent.Pulsed => SenseCarries.Pulsed,
+                _ => SenseCarries.Unknown,
+            },
+            sense?.Control switch
+            {
+                Design.SenseControl.Average => Steps.SenseControl.Average,
+                Design.SenseControl.Peak => Steps.SenseControl.Peak,
+                Design.SenseControl.Primary => Steps.SenseControl.Primary,
+                _ => Steps.SenseControl.Unknown,
+            },
+            sense?.InductorRipple?.Nominal,
+            // A limit to either side: with a spread of its own it is the most that counts.
+            sense?.Offset
+                is { } offset
+                ? offset.Nominal + offset.HalfWidth
+                : null,
+            sense?.Second is { } second ? new(second.Resistance.Nominal, second.Current.Nominal) : null
+        );
 }
