@@ -16,6 +16,10 @@ public sealed record LightEvaluation
     /// <summary>Which resistors and switches give which brightness.</summary>
     public StepsAnswer? Steps { get; init; }
 
+    /// <summary>What each way of dimming would do, in the order they are compared; empty where emitter or driver is not known.</summary>
+    /// <remarks>Stands apart from <see cref="Steps"/>: it is needed most where no chain can be computed.</remarks>
+    public IReadOnlyList<WayAnswer> Ways { get; init; } = [];
+
     /// <summary>How hot everything gets.</summary>
     public HeatAnswer? Heat { get; init; }
 
