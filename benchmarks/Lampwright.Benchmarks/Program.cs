@@ -1,8 +1,14 @@
 using BenchmarkDotNet.Running;
 using Lampwright.Benchmarks;
+using Lampwright.Benchmarks.Problems;
 
-// Without --quick, BenchmarkDotNet with its own words (--filter '*', --list flat).
-return args is ["--quick", ..] ? Goals.Show(args[1..]) : Detailed(args);
+// NAME FILE solves a problem file; --quick shows the goals; anything else is for BenchmarkDotNet (--filter '*', --list flat).
+return args switch
+{
+    ["--quick", var name, ..] when args.Length > 2 || Speed.Kinds.ContainsKey(name) => Speed.Run(args[1..]),
+    ["--quick", ..] => Goals.Show(args[1..]),
+    _ => Detailed(args),
+};
 
 static int Detailed(string[] args)
 {
