@@ -14,6 +14,9 @@ public sealed record Chart(string Title, Axis X, Axis Y, IReadOnlyList<ChartLaye
 
     /// <summary>True when one unit is as long on both axes, as on a map.</summary>
     public bool IsToScale { get; init; }
+
+    /// <summary>A second upward axis at the right, for layers that are <see cref="ChartLayer.OnSecond"/>; null for none.</summary>
+    public Axis? Second { get; init; }
 }
 
 /// <summary>An axis.</summary>
@@ -40,7 +43,11 @@ public sealed record Axis(string Label, string Unit)
 /// <summary>Something that a chart draws.</summary>
 /// <param name="Name">Name of the series, shown beside it; empty for none.</param>
 /// <param name="Tint">Colour.</param>
-public abstract record ChartLayer(string Name, Tint Tint);
+public abstract record ChartLayer(string Name, Tint Tint)
+{
+    /// <summary>Whether it is read on the axis at the right; only where the chart has one.</summary>
+    public bool OnSecond { get; init; }
+}
 
 /// <summary>A curve.</summary>
 /// <param name="Name">Name of the series.</param>
@@ -48,7 +55,14 @@ public abstract record ChartLayer(string Name, Tint Tint);
 /// <param name="Points">Its points.</param>
 /// <param name="Dashed">Whether it is dashed.</param>
 public sealed record LineLayer(string Name, Tint Tint, IReadOnlyList<(double X, double Y)> Points, bool Dashed = false)
-    : ChartLayer(Name, Tint);
+    : ChartLayer(Name, Tint)
+{
+    /// <summary>How many of its points tell their number when pointed at, evenly taken.</summary>
+    public int MostReadouts { get; init; } = int.MaxValue;
+
+    /// <summary>Width of the line against that of other curves.</summary>
+    public double Boldness { get; init; } = 1;
+}
 
 /// <summary>Predicted numbers at places: a dot for the nominal, a bar for the band.</summary>
 /// <param name="Name">Name of the series.</param>

@@ -37,14 +37,18 @@ public static class ChartDrawing
 
         top += size * 0.9;
         top = Legend(chart, ink, x, top, width, size);
-        var frame = Frame.Of(chart, x, top + (size * 1.6), width, y + height, size);
-        Grid(chart, ink, frame, x, size);
+        var names = MomentNames.HeightIn(chart, size);
+        var frame = Frame.Of(chart, x, top + (size * 1.6) + names, width, y + height, size);
+        Grid(chart, ink, frame, x, frame.Top - (size * 0.8) - names, size);
+        SecondAxis(chart, ink, frame, x + width, frame.Top - (size * 0.8) - names, size);
         ChartLayers.Draw(chart, ink, frame, size);
     }
 
     private static double Legend(Chart chart, IInk ink, double x, double top, double width, double size)
     {
-        var named = chart.Layers.Where(l => l.Name.Length > 0 && l is LineLayer or DotLayer).ToList();
+        var named = chart
+            .Layers.Where(l => l.Name.Length > 0 && l is LineLayer or DotLayer or AreaLayer or PinLayer)
+            .ToList();
         if (named.Count < 2)
         {
             return top;
@@ -71,6 +75,14 @@ public static class ChartDrawing
                 );
                 ink.Circle(at + (size * 0.9), middle, size * 0.3, new(Palette.Paper, size * 0.08), layer.Tint);
             }
+            else if (layer is PinLayer pins)
+            {
+                PinLayers.Sign(pins, ink, at + (size * 0.9), middle, size);
+            }
+            else if (layer is AreaLayer area)
+            {
+                TraceLayers.Sign(area, ink, at, middle, size);
+            }
             else
             {
                 ink.Line(at, middle, at + (size * 1.8), middle, ChartLayers.StrokeOf((LineLayer)layer, size));
@@ -83,10 +95,10 @@ public static class ChartDrawing
         return line + (size * 0.4);
     }
 
-    private static void Grid(Chart chart, IInk ink, Frame frame, double left, double size)
+    private static void Grid(Chart chart, IInk ink, Frame frame, double left, double captionLine, double size)
     {
         var thin = new Stroke(Palette.Rule, size * 0.05);
-        ink.Text(chart.Y.Caption, left, frame.Top - (size * 0.8), new(size * 0.95, Palette.Soft));
+        ink.Text(chart.Y.Caption, left, captionLine, new(size * 0.95, Palette.Soft));
         foreach (var tick in frame.Y.Ticks)
         {
             var at = frame.Y.At(tick);
@@ -139,6 +151,23 @@ public static class ChartDrawing
         ink.Text(chart.X.Caption, frame.Right, frame.CaptionLine, new(size * 0.95, Palette.Soft, Anchor.End));
     }
 
+    /// <summary>The axis at the right: its numbers and its caption; the grid belongs to the axis at the left.</summary>
+    private static void SecondAxis(Chart chart, IInk ink, Frame frame, double right, double captionLine, double size)
+    {
+        if (chart.Second is not { } axis || frame.Second is not { } scale)
+        {
+            return;
+        }
+
+        ink.Text(axis.Caption, right, captionLine, new(size * 0.95, Palette.Soft, Anchor.End));
+        foreach (var tick in scale.Ticks)
+        {
+            var at = scale.At(tick);
+            ink.Line(frame.Right, at, frame.Right + (size * 0.35), at, new(Palette.Ink, size * 0.07));
+            ink.Text(scale.Text(tick), right, at + (size * 0.36), new(size, Palette.Soft, Anchor.End));
+        }
+    }
+
     /// <summary>Where the axes of a chart lie.</summary>
     internal sealed record Frame(
         double Left,
@@ -148,14 +177,17 @@ public static class ChartDrawing
         double CaptionLine,
         bool PlacesStand,
         Scale X,
-        Scale Y
+        Scale Y,
+        Scale? Second
     )
     {
+        /// <summary>The upward scale that a layer is read on.</summary>
+        public Scale Up(ChartLayer layer) => layer.OnSecond && Second is { } second ? second : Y;
+
         public static Frame Of(Chart chart, double x, double top, double width, double end, double size)
         {
-            var right = x + width - (size * 0.6);
             var places = chart.X.Places;
-            var rough = Math.Max(size, right - x - (size * 4));
+            var rough = Math.Max(size, width - (size * 4.6));
             var lines = places.Count == 0 ? 1 : LinesOfPlaces(places, rough / places.Count * 0.92, size);
             var stand = lines > MostLines;
             var widest = places.Select(p => Typeface.WidthOf(p, size)).DefaultIfEmpty(0).Max();
@@ -164,14 +196,15 @@ public static class ChartDrawing
                 caption
                 - (chart.X.Caption.Length > 0 ? size * 1.4 : 0)
                 - (stand ? widest + size : size * (0.5 + (1.2 * lines)));
-            var (xs, ys) = Numbers(chart);
-            var scaleY = Scale.Of(chart.Y, ys, bottom, top, (int)Math.Clamp((bottom - top) / (size * 3.2), 2, 8));
-            var left =
-                x
-                + scaleY.Ticks.Select(t => Typeface.WidthOf(scaleY.Text(t), size)).DefaultIfEmpty(0).Max()
-                + (size * 0.6);
+            var ticks = (int)Math.Clamp((bottom - top) / (size * 3.2), 2, 8);
+            var (xs, ys, seconds) = ChartNumbers.Of(chart);
+            var scaleY = Scale.Of(chart.Y, ys, bottom, top, ticks);
+            var second = chart.Second is { } axis ? Scale.Of(axis, seconds, bottom, top, ticks) : null;
+            var left = x + WidestTick(scaleY, size) + (size * 0.6);
+            var right =
+                x + width - (size * (places.Count > 0 ? 0.6 : 1.2)) - (second is null ? 0 : WidestTick(second, size));
             var scaleX = Scale.Of(chart.X, xs, left, right, (int)Math.Clamp((right - left) / (size * 6), 2, 12));
-            var frame = new Frame(left, right, top, bottom, caption, stand, scaleX, scaleY);
+            var frame = new Frame(left, right, top, bottom, caption, stand, scaleX, scaleY, second);
             return chart.IsToScale ? frame.ToScale() : frame;
         }
 
@@ -188,35 +221,7 @@ public static class ChartDrawing
             return this with { Right = right, Top = top, X = X with { To = right }, Y = Y with { To = top } };
         }
 
-        private static (List<double> X, List<double> Y) Numbers(Chart chart)
-        {
-            var (xs, ys) = (new List<double>(), new List<double>());
-            foreach (var layer in chart.Layers)
-            {
-                switch (layer)
-                {
-                    case LineLayer line:
-                        xs.AddRange(line.Points.Select(p => p.X));
-                        ys.AddRange(line.Points.Select(p => p.Y));
-                        break;
-                    case DotLayer dots:
-                        xs.AddRange(dots.Points.Select(p => p.X));
-                        ys.AddRange(dots.Points.SelectMany(p => new[] { p.Y.Low, p.Y.Value, p.Y.High }));
-                        break;
-                    case BarLayer bars:
-                        ys.AddRange(bars.Bars.SelectMany(b => new[] { b.From, b.To }));
-                        break;
-                    case LevelLayer level:
-                        ys.Add(level.Level);
-                        break;
-                    case MarkLayer mark:
-                        xs.Add(mark.X);
-                        ys.AddRange([mark.Y.Low, mark.Y.High]);
-                        break;
-                }
-            }
-
-            return (xs, ys);
-        }
+        private static double WidestTick(Scale scale, double size) =>
+            scale.Ticks.Select(t => Typeface.WidthOf(scale.Text(t), size)).DefaultIfEmpty(0).Max();
     }
 }

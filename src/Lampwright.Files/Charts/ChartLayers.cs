@@ -8,6 +8,7 @@ internal static class ChartLayers
     public static void Draw(Chart chart, IInk ink, ChartDrawing.Frame frame, double size)
     {
         var dotLayers = Math.Max(1, chart.Layers.Count(l => l is DotLayer));
+        var labels = new LabelRoom(frame.Left, frame.Top, frame.Right, frame.Bottom);
         foreach (var layer in chart.Layers)
         {
             switch (layer)
@@ -30,33 +31,58 @@ internal static class ChartLayers
                 case MarkLayer mark:
                     Mark(chart, mark, ink, frame, size);
                     break;
+                case AreaLayer area:
+                    TraceLayers.Area(area, ink, frame, size);
+                    break;
+                case MomentLayer moments:
+                    TraceLayers.Moments(moments, ink, frame, size);
+                    break;
+                case TellLayer tells:
+                    TraceLayers.Tells(tells, ink, frame);
+                    break;
+                case PinLayer pins:
+                    PinLayers.Draw(pins, ink, frame, labels, size);
+                    break;
             }
         }
     }
 
     public static Stroke StrokeOf(LineLayer layer, double size) =>
-        new(layer.Tint, size * 0.16, layer.Dashed ? [size * 0.7, size * 0.4] : []);
+        new(layer.Tint, size * 0.16 * layer.Boldness, layer.Dashed ? [size * 0.7, size * 0.4] : []);
 
     private static void Line(Chart chart, LineLayer layer, IInk ink, ChartDrawing.Frame frame, double size)
     {
-        var points = layer.Points.Select(p => (frame.X.At(p.X), frame.Y.At(p.Y))).ToList();
-        if (points.Count < 2)
+        var up = frame.Up(layer);
+        var unit = layer.OnSecond ? chart.Second?.Unit ?? "" : chart.Y.Unit;
+        var stroke = StrokeOf(layer, size);
+        foreach (var piece in ClippedLine.Pieces(layer.Points, frame.X, up))
         {
-            return;
+            ink.Path(piece, false, stroke);
         }
 
-        ink.Path(points, false, StrokeOf(layer, size));
-        for (var i = 0; i < points.Count; i++)
+        var half = size * 0.6;
+        var every = Math.Max(1, (int)Math.Ceiling(layer.Points.Count / (double)Math.Max(1, layer.MostReadouts)));
+        for (var i = every / 2; i < layer.Points.Count && layer.MostReadouts > 0; i += every)
         {
-            var half = size * 0.6;
-            var text = $"{ChartText.Number(layer.Points[i].Y)} {chart.Y.Unit}".TrimEnd();
-            var at = $"{ChartText.Number(layer.Points[i].X)} {chart.X.Unit}".TrimEnd();
+            var (x, y) = layer.Points[i];
+            if (!frame.X.Holds(x) || !up.Holds(y))
+            {
+                continue;
+            }
+
             ink.Readout(
-                points[i].Item1 - half,
-                points[i].Item2 - half,
+                frame.X.At(x) - half,
+                up.At(y) - half,
                 2 * half,
                 2 * half,
-                new(layer.Name, at, text, layer.Points[i].Y, null, null)
+                new(
+                    layer.Name,
+                    $"{ChartText.Number(x)} {chart.X.Unit}".TrimEnd(),
+                    $"{ChartText.Number(y)} {unit}".TrimEnd(),
+                    y,
+                    null,
+                    null
+                )
             );
         }
     }

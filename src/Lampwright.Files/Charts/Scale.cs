@@ -12,6 +12,13 @@ internal sealed record Scale(
 {
     public double At(double value) => From + ((value - Least) / (Most - Least) * (To - From));
 
+    /// <summary>Whether a number lies on the scale; none that is not finite does.</summary>
+    public bool Holds(double value)
+    {
+        var slack = 1e-9 * (Most - Least);
+        return value >= Least - slack && value <= Most + slack;
+    }
+
     public string Text(double tick) => ChartText.Fixed(tick, Decimals);
 
     /// <summary>A scale whose ends are ticks and that holds all of the numbers.</summary>
