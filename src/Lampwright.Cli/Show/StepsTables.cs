@@ -1,4 +1,5 @@
 using Lampwright.Evaluation;
+using Lampwright.Evaluation.Answers;
 using Lampwright.Web.Show;
 using Spectre.Console;
 
@@ -10,11 +11,17 @@ internal static class StepsTables
     /// <summary>Shows the station; false when it has no answer.</summary>
     public static bool Show(IAnsiConsole screen, LightEvaluation light)
     {
-        if (light.Steps is not { } steps)
+        if (light.Steps is { } steps)
         {
-            return false;
+            Chain(screen, steps);
         }
 
+        var ways = WaysTables.Show(screen, light.Ways);
+        return light.Steps is not null || ways;
+    }
+
+    private static void Chain(IAnsiConsole screen, StepsAnswer steps)
+    {
         var parts = new Cells("resistor", ">ohm", ">rated W", ">most W", ">may take W (hot)", ">hottest °C");
         foreach (var part in steps.Parts)
         {
@@ -73,6 +80,5 @@ internal static class StepsTables
         }
 
         targets.On(screen, "Wanted steps");
-        return true;
     }
 }

@@ -23,6 +23,12 @@ public static class EvaluationJson
             ["draws"] = "count of the draws behind the bands",
             ["steps.parts[].resistanceOhm"] = "nominal value printed on the part that is bought",
             ["steps.parts[].ratingW"] = "rating of the part, given",
+            ["ways[].hiccupHz.least"] = "a range over thresholds that nobody knows, not a band",
+            ["ways[].hiccupHz.most"] = "a range over thresholds that nobody knows, not a band",
+            ["ways[].currentA.least"] = "of the nominal circuit that the picture draws; range has the bands",
+            ["ways[].currentA.most"] = "of the nominal circuit that the picture draws; range has the bands",
+            ["ways[].crossings[].voltageV"] = "a point of the picture of the nominal circuit",
+            ["ways[].crossings[].currentA"] = "a point of the picture of the nominal circuit",
             ["light.exitM[]"] = "sizes of the exit, given",
             ["metal.parts[].thicknessMm"] = "nominal thickness of the sheet, given",
             ["metal.parts[].count"] = "how many are made, given",
@@ -75,6 +81,7 @@ public static class EvaluationJson
                 json.Count("draws", evaluation?.Draws ?? 0);
                 json.Flag("hasStop", evaluation?.HasStop ?? false);
                 Station(json, "steps", evaluation?.Steps, StepsJson.Write);
+                json.Array("ways", evaluation?.Ways ?? [], w => WaysJson.Write(json, w));
                 Station(json, "heat", evaluation?.Heat, HeatJson.Write);
                 Station(json, "light", evaluation?.Light, LightJson.Write);
                 Station(json, "metal", evaluation?.Metal, MetalJson.Write);
@@ -107,6 +114,7 @@ public static class EvaluationJson
             : evaluation with
             {
                 Steps = station == "steps" ? evaluation.Steps : null,
+                Ways = station == "steps" ? evaluation.Ways : [],
                 Heat = station == "heat" ? evaluation.Heat : null,
                 Light = station == "light" ? evaluation.Light : null,
                 Metal = station == "metal" ? evaluation.Metal : null,

@@ -38,6 +38,7 @@ internal static class SampleLight
             Title = "Bench light <b>of a test</b>",
             Draws = 512,
             Steps = Steps(switches),
+            Ways = SampleWays.All,
             Heat = Heat(switches),
             Light = Light(),
             Metal = new([SampleParts.Tray(), SampleParts.Plate(), SampleParts.Long()]),

@@ -71,8 +71,9 @@ public sealed partial class EvaluationJsonTests
             .Where(p => !Part().IsMatch(p))
             .ToHashSet();
 
-        // A list that is absent is null and stands in the document as the list.
+        // A list or an object that is absent is null and stands in the document as what it would hold.
         written.RemoveWhere(p => written.Contains(p + "[]"));
+        written.RemoveWhere(p => written.Any(w => w.StartsWith(p + ".", StringComparison.Ordinal)));
         Assert.Equal(written.Order(StringComparer.Ordinal), documented.Keys.Order(StringComparer.Ordinal));
         foreach (var (path, kind) in documented)
         {
@@ -128,6 +129,33 @@ public sealed partial class EvaluationJsonTests
         Assert.Equal((12, 9), (problem.GetProperty("line").GetInt32(), problem.GetProperty("column").GetInt32()));
         Assert.Equal("1,2 mm", problem.GetProperty("found").GetString());
         Assert.Equal("1.2 mm", problem.GetProperty("accepted").GetString());
+    }
+
+    [Fact]
+    public void Ways_stand_beside_the_chain_and_are_there_without_it()
+    {
+        using var stream = new MemoryStream();
+        EvaluationJson.WriteStation("steps", SampleLight.Evaluation() with { Steps = null }, [], stream);
+        var json = Parsed(Encoding.UTF8.GetString(stream.ToArray()));
+        Assert.Equal(JsonValueKind.Null, json.GetProperty("steps").ValueKind);
+        var (chain, behind) = (json.GetProperty("ways")[0], json.GetProperty("ways")[1]);
+        Assert.Equal("stepped chain", chain.GetProperty("kind").GetString());
+        Assert.True(chain.GetProperty("chosen").GetBoolean());
+        Assert.Equal(0.2, chain.GetProperty("range").GetProperty("least").GetProperty("value").GetDouble());
+        Assert.Equal(JsonValueKind.Null, chain.GetProperty("hiccupHz").ValueKind);
+        Assert.Equal("does not work", behind.GetProperty("verdict").GetString());
+        Assert.Equal("no", behind.GetProperty("regulates").GetString());
+        Assert.Equal(2.4, behind.GetProperty("hiccupHz").GetProperty("most").GetDouble());
+        Assert.Equal(JsonValueKind.Null, behind.GetProperty("range").ValueKind);
+        Assert.Equal(JsonValueKind.Null, behind.GetProperty("efficiencyAtHalf").ValueKind);
+    }
+
+    [Fact]
+    public void Other_stations_alone_carry_no_ways()
+    {
+        using var stream = new MemoryStream();
+        EvaluationJson.WriteStation("heat", SampleLight.Evaluation(), [], stream);
+        Assert.Equal(0, Parsed(Encoding.UTF8.GetString(stream.ToArray())).GetProperty("ways").GetArrayLength());
     }
 
     [Fact]
