@@ -16,6 +16,12 @@ public sealed record DriverOutput(
     double RestartS
 ) : SourceLine
 {
+    /// <summary>Ripple of the current it gives, as a share of <see cref="SetA"/> (1: from nothing to twice, as behind a single power-factor stage); 0 to 1.</summary>
+    public double RippleShare { get; init; }
+
+    /// <summary>Frequency of that ripple in hertz (twice the mains); 0 where there is none.</summary>
+    public double RippleHz { get; init; }
+
     /// <summary>Width over which a clamp turns from current to voltage, in volts; the rounding of the published test circuit.</summary>
     public static double SoftV => 0.05;
 
