@@ -89,7 +89,7 @@ public static class ReadingsFindings
             : ReadingsRules.ThresholdImplausible.At(
                 path,
                 Text(
-                    $"The measured pair gives a threshold of {thresholdV:0.000} V; published controllers have {SenseThreshold.PlausibleV.Least:0.000} to {SenseThreshold.PlausibleV.Most:0.000} V."
+                    $"The measured pair gives a threshold of {thresholdV:0.000} V; a controller may have {SenseThreshold.PlausibleV.Least:0.000} to {SenseThreshold.PlausibleV.Most:0.000} V."
                 ),
                 Text($"{thresholdV:0.000} V"),
                 Text($"{SenseThreshold.PlausibleV.Least:0.000} to {SenseThreshold.PlausibleV.Most:0.000} V")

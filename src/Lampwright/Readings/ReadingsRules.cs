@@ -74,7 +74,7 @@ public static class ReadingsRules
         "Measured sense threshold implausible",
         Severity.Warn,
         "Check that the current was measured with this resistance alone in the sense path.",
-        "Published thresholds, Tables/sense-thresholds.csv"
+        "Range of Tables/sense-ranges.csv round the published thresholds: common practice, no source"
     );
 
     /// <summary>A meter that was never compared with a better one.</summary>

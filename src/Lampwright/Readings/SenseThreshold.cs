@@ -41,21 +41,11 @@ public static class SenseThreshold
         return (new(line.Slope, line.SlopeUncertainty), new(-line.Intercept, line.InterceptUncertainty));
     }
 
-    /// <summary>
-    /// True when a threshold lies where controllers have theirs: from half of the least to a fifth above the greatest published one
-    /// (Tables/sense-thresholds.csv).
-    /// </summary>
+    /// <summary>True when a threshold is possible for a controller (Tables/sense-ranges.csv); the steps station judges by the same table.</summary>
     /// <param name="thresholdV">Threshold, volts.</param>
     public static bool IsPlausible(double thresholdV) =>
         thresholdV >= PlausibleV.Least && thresholdV <= PlausibleV.Most;
 
     /// <summary>Limits of what is plausible, volts.</summary>
-    public static (double Least, double Most) PlausibleV { get; } = Limits();
-
-    private static (double Least, double Most) Limits()
-    {
-        var table = TableResource.Read("sense-thresholds.csv");
-        var values = Enumerable.Range(0, table.RowCount).Select(i => table.Number(i, "threshold_v")).ToArray();
-        return (values.Min() / 2, values.Max() * 1.2);
-    }
+    public static (double Least, double Most) PlausibleV => SenseThresholds.Possible;
 }

@@ -97,6 +97,8 @@ public sealed record SensePair(double Ohm, double CurrentA);
 /// <param name="InductorRippleA">Ripple of the inductor current, peak to peak, in amperes; null where it is not known.</param>
 /// <param name="OffsetV">Greatest offset of the sense amplifier to either side, in volts; null where it is not known.</param>
 /// <param name="SecondPair">A second measured pair at another sense resistance; with the first it fits threshold and offset.</param>
+/// <param name="OhmSpread">Limit to either side given with the resistance, relative; null where none is given. The draws carry it.</param>
+/// <param name="CurrentSpread">Limit to either side given with the current, relative; null where none is given. The draws carry it.</param>
 public sealed record SenseSpec(
     IReadOnlyList<string> Marks,
     double? Ohm = null,
@@ -107,7 +109,9 @@ public sealed record SenseSpec(
     SenseControl Control = SenseControl.Unknown,
     double? InductorRippleA = null,
     double? OffsetV = null,
-    SensePair? SecondPair = null
+    SensePair? SecondPair = null,
+    double? OhmSpread = null,
+    double? CurrentSpread = null
 );
 
 /// <summary>What is known of a constant-current driver.</summary>

@@ -8,14 +8,26 @@ namespace Lampwright.Steps;
 /// <param name="Ohm">Resistance in ohm, null where the marking cannot be read.</param>
 /// <param name="How">The notation it was read in, and what else it could be.</param>
 /// <param name="Problem">Empty, or why it cannot be read and what would be accepted.</param>
+/// <param name="OtherOhm">What else it could mean, in ohm; null where there is one meaning.</param>
+/// <param name="Tolerance">Tolerance from the letter behind, relative; null where there is none.</param>
 /// <remarks>
 /// <b>Validity</b>: three and four digits; R as the decimal point in ohm, L in milliohm, K in kilohm, with or without a
 /// tolerance letter behind; EIA-96; a plain decimal number in ohm.
-/// <b>Source</b>: IEC 60062 (second-hand); LMP25 and Bourns CSS2H-2512 data sheets (R and L); EIA-96 (letters from memory).
+/// <b>Source</b>: IEC 60062 (second-hand; tolerance letters from memory); LMP25 and Bourns CSS2H-2512 data sheets (R and L); EIA-96 (letters from memory).
 /// <b>Checked by</b>: printed.
 /// </remarks>
-public sealed record Marking(string Text, double? Ohm, string How, string Problem)
+public sealed record Marking(
+    string Text,
+    double? Ohm,
+    string How,
+    string Problem,
+    double? OtherOhm = null,
+    double? Tolerance = null
+)
 {
+    /// <summary>Tolerance of the letter, else what such a code usually has: 5 % for three digits, 1 % for all others (common practice, no source).</summary>
+    public double ToleranceOrUsual => Tolerance ?? (How.StartsWith("3-digit", StringComparison.Ordinal) ? 0.05 : 0.01);
+
     private static readonly double[] E96 = [.. ESeries.Decade("E96")];
 
     /// <summary>What a marking means; a marking that cannot be read is a described problem, never an exception.</summary>
@@ -56,6 +68,7 @@ public sealed record Marking(string Text, double? Ohm, string How, string Proble
                 : read with
                 {
                     How = string.Create(CultureInfo.InvariantCulture, $"{read.How}; as EIA-96 it would be {eia} ohm"),
+                    OtherOhm = eia,
                 };
         }
 
@@ -112,9 +125,10 @@ public sealed record Marking(string Text, double? Ohm, string How, string Proble
     {
         var before = mark[..at];
         var after = mark[(at + 1)..];
-        if (after.Length > 0 && "BCDFGJKM".Contains(after[^1], StringComparison.Ordinal))
+        double? tolerance = null;
+        if (after.Length > 0 && Letter(after[^1]) is { } limit)
         {
-            after = after[..^1];
+            (after, tolerance) = (after[..^1], limit);
         }
 
         var digits = before + after;
@@ -131,8 +145,23 @@ public sealed record Marking(string Text, double? Ohm, string How, string Proble
             'K' => (value * 1000, "K is the decimal point in kilohm"),
             _ => (value, "R is the decimal point in ohm"),
         };
-        return ohm > 0 ? Known(shown, ohm, how) : Unread(shown, $"'{shown}' is zero ohm, which holds no threshold.");
+        return Known(shown, ohm, how) with { Tolerance = ohm > 0 ? tolerance : null };
     }
+
+    // IEC 60062, from memory.
+    private static double? Letter(char letter) =>
+        letter switch
+        {
+            'B' => 0.001,
+            'C' => 0.0025,
+            'D' => 0.005,
+            'F' => 0.01,
+            'G' => 0.02,
+            'J' => 0.05,
+            'K' => 0.10,
+            'M' => 0.20,
+            _ => null,
+        };
 
     private static double? Eia96(string mark)
     {

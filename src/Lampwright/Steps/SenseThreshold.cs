@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lampwright.Steps.Board;
 using Lampwright.Tables;
 
 namespace Lampwright.Steps;
@@ -45,9 +46,12 @@ public enum ThresholdBasis
 /// <param name="Marks">The markings as read.</param>
 /// <param name="MarkedOhm">Resistance of the marked parts in parallel, null where one cannot be read.</param>
 /// <param name="Contradiction">Ratio of two ways to the threshold minus 1; null where there is only one.</param>
+/// <param name="Law">How the current follows the sense resistance; null where nothing is known.</param>
+/// <param name="Errors">What the threshold may be off by, by name.</param>
+/// <param name="Second">The fit through the second point with its problem if it has one; null where there is none.</param>
 /// <remarks>
-/// <b>Validity</b>: control of the average current, V = I·R. Peak control subtracts half the ripple.
-/// <b>Source</b>: published controllers in sense-thresholds.csv; the plausible range from 0.05 V to 0.5 V: common practice, no source.
+/// <b>Validity</b>: V = (I + I_off)·R; the offset is that of <see cref="SenseLaw"/>, half of the ripple for control of the peak.
+/// <b>Source</b>: published controllers in sense-thresholds.csv; the ranges of sense-ranges.csv: common practice, no source.
 /// <b>Checked by</b>: printed thresholds; about 2.1 A through 0.18 Ω is plausible (common practice, no source).
 /// </remarks>
 public sealed record SenseThreshold(
@@ -59,16 +63,17 @@ public sealed record SenseThreshold(
     string Reason,
     IReadOnlyList<Marking> Marks,
     double? MarkedOhm,
-    double? Contradiction
+    double? Contradiction,
+    SenseLaw? Law,
+    IReadOnlyList<NamedError> Errors,
+    SecondPoint? Second = null
 )
 {
-    /// <summary>Range that controllers of the average current are usually built in, in volts (common practice, no source).</summary>
-    public static (double LeastV, double MostV) Usual => (0.05, 0.5);
+    /// <summary>Half-width of the threshold's 5 to 95 % band, relative.</summary>
+    public double HalfWidth => NamedError.Joint(Errors);
 
-    /// <summary>Range in which a threshold is still possible, in volts (common practice, no source).</summary>
-    public static (double LeastV, double MostV) Possible => (0.02, 1.3);
-
-    private static readonly (string Controller, double VoltageV)[] Published = Load();
+    /// <summary>The part of it that <c>steps.sense_threshold</c> carries in the draws.</summary>
+    public double DrawnHalfWidth => NamedError.Joint(Errors.Where(e => e.By == CarriedBy.Threshold));
 
     /// <summary>The threshold that follows from what is known of a driver.</summary>
     public static SenseThreshold From(DriverSpec driver)
@@ -82,31 +87,51 @@ public sealed record SenseThreshold(
                 : null;
         var ohm = Sound(sense.Ohm) ?? marked;
         var amps = Sound(sense.MeasuredA) ?? Sound(driver.RatedA);
-        double? byParts = ohm * amps;
-        var pair = sense.MeasuredPair is { } p && Sound(p.Ohm) is not null && Sound(p.CurrentA) is not null ? p : null;
-        double? byPair = pair is null ? null : pair.Ohm * pair.CurrentA;
-        var volts = byPair ?? byParts;
-        if (volts is not { } v)
+        var pair = Sound(sense.MeasuredPair);
+        if ((pair ?? (ohm is null || amps is null ? null : new(ohm.Value, amps.Value))) is not { } first)
         {
             const string Missing = "Neither readable marks nor a sense resistance nor a measured pair are given.";
-            return new(null, 0, 0, ThresholdBasis.None, ThresholdLikelihood.Unknown, Missing, marks, marked, null);
+            return new(
+                null,
+                0,
+                0,
+                ThresholdBasis.None,
+                ThresholdLikelihood.Unknown,
+                Missing,
+                marks,
+                marked,
+                null,
+                null,
+                []
+            );
         }
 
         var basis =
             pair is not null ? ThresholdBasis.MeasuredPair
             : Sound(sense.MeasuredA) is not null ? ThresholdBasis.MeasuredCurrent
             : ThresholdBasis.RatedCurrent;
-        var (likelihood, reason) = Judge(v);
+        var firstError = ThresholdErrors.Current(sense, basis, first.CurrentA).HalfWidth;
+        var other = Sound(sense.SecondPair);
+        var secondError = other is null ? 0 : ThresholdErrors.Metered(other.CurrentA).HalfWidth;
+        var second = other is null ? null : SecondPoint.Fit(first, firstError, other, secondError);
+        var law = SenseLaw.Of(sense, first, firstError, second, secondError);
+        var volts = law.ThresholdV;
+        var (likelihood, reason) = Judge(volts);
+        double? byParts = ohm * (amps + law.OffsetA);
+        double? byPair = pair is null ? null : volts;
         return new(
-            v,
-            pair?.Ohm ?? ohm!.Value,
-            pair?.CurrentA ?? amps!.Value,
+            volts,
+            first.Ohm,
+            first.CurrentA,
             basis,
             likelihood,
             reason,
             marks,
             marked,
-            Contradicts(sense, driver.RatedA, ohm, marked, byParts, byPair)
+            Contradicts(sense, driver.RatedA, ohm, marked, byParts, byPair),
+            law,
+            ThresholdErrors.Of(sense, basis, marks, law),
+            second
         );
     }
 
@@ -114,14 +139,15 @@ public sealed record SenseThreshold(
     /// <param name="voltageV">Threshold in volts.</param>
     public static (ThresholdLikelihood Likelihood, string Reason) Judge(double voltageV)
     {
-        var nearest = Published.MinBy(t => Math.Abs(Math.Log(t.VoltageV / Math.Max(voltageV, 1e-9))));
+        var (usual, possible) = (SenseThresholds.Usual, SenseThresholds.Possible);
+        var nearest = SenseThresholds.Nearest(voltageV);
         var near = string.Create(
             CultureInfo.InvariantCulture,
             $"the nearest published one is {nearest.VoltageV * 1000:0.#} mV ({nearest.Controller})"
         );
         var likelihood =
-            voltageV >= Usual.LeastV && voltageV <= Usual.MostV ? ThresholdLikelihood.Plausible
-            : voltageV >= Possible.LeastV && voltageV <= Possible.MostV ? ThresholdLikelihood.Unusual
+            voltageV >= usual.LeastV && voltageV <= usual.MostV ? ThresholdLikelihood.Plausible
+            : voltageV >= possible.LeastV && voltageV <= possible.MostV ? ThresholdLikelihood.Unusual
             : ThresholdLikelihood.Implausible;
         var word = likelihood switch
         {
@@ -151,16 +177,9 @@ public sealed record SenseThreshold(
         return known.Length == 0 ? null : known.MaxBy(Math.Abs);
     }
 
+    // What is no number above zero, or beyond all sense, counts as not known.
     private static double? Sound(double? value) => value is > 0 and < 1e9 ? value : null;
 
-    private static (string, double)[] Load()
-    {
-        var table = TableResource.Read("sense-thresholds.csv");
-        return
-        [
-            .. Enumerable
-                .Range(0, table.RowCount)
-                .Select(i => (table.Text(i, "controller"), table.Number(i, "threshold_v"))),
-        ];
-    }
+    private static SensePair? Sound(SensePair? pair) =>
+        pair is not null && Sound(pair.Ohm) is not null && Sound(pair.CurrentA) is not null ? pair : null;
 }

@@ -1,4 +1,6 @@
 using Lampwright.Findings;
+using Lampwright.Steps.Board;
+using Lampwright.Tables;
 
 namespace Lampwright.Steps;
 
@@ -13,7 +15,7 @@ public static partial class StepsRules
         var findings = new List<Finding>(result.Emitter.Findings);
         if (spec.Chain is { } wired)
         {
-            People(spec.Driver, findings);
+            findings.AddRange(BoardStops.Of(spec.Driver));
             Selector(wired, findings);
             if (result.Network is null)
             {
@@ -28,11 +30,19 @@ public static partial class StepsRules
 
         var limits = spec.Limits ?? new StepsLimits();
         Threshold(spec, result.Threshold, limits, findings);
+        findings.AddRange(BoardFindings.Of(spec.Driver, result.Threshold, limits));
         if (result.Chain is { } chain && spec.Chain is { } built)
         {
             Currents(spec, result, chain, limits, findings);
             Resistors(built, chain, limits, findings);
             Contacts(built, chain, limits, findings);
+            if (
+                result.Threshold.Law is { } law
+                && BoardFindings.Beyond(spec.Driver.Path, law, Laid(chain), limits) is { } far
+            )
+            {
+                findings.Add(far);
+            }
         }
         else
         {
@@ -81,44 +91,6 @@ public static partial class StepsRules
         Beyond(spec, model, [("rated current", rated)], limits, findings);
     }
 
-    private static void People(DriverSpec driver, List<Finding> findings)
-    {
-        if (driver.Sense.Side != SenseSide.Secondary)
-        {
-            var what =
-                driver.Sense.Side == SenseSide.Primary
-                    ? "is on the primary side, at mains potential"
-                    : "may be on the primary side";
-            findings.Add(
-                SenseNotSecondary.At(
-                    driver.Path + ".sense.side",
-                    $"The sense part {what}; wires from it would leave the driver."
-                )
-            );
-        }
-
-        if (driver.Isolated != Isolation.Yes)
-        {
-            var what =
-                driver.Isolated == Isolation.No ? "is not isolated from the mains" : "is not known to be isolated";
-            findings.Add(
-                OutputNotIsolated.At(
-                    driver.Path + ".isolated",
-                    $"The output {what}; wires from it would leave the driver."
-                )
-            );
-        }
-
-        if (driver.Sense.Carries != SenseCarries.Smooth)
-        {
-            var what =
-                driver.Sense.Carries == SenseCarries.Pulsed
-                    ? "carries pulses"
-                    : "is not known to carry a smooth current";
-            findings.Add(PulsedSense.At(driver.Path + ".sense.carries", $"The sense part {what}."));
-        }
-    }
-
     private static void Selector(ChainSpec chain, List<Finding> findings)
     {
         if (chain.Arrangement == Arrangement.Selector && chain.Selector != SelectorKind.MakeBeforeBreak)
@@ -161,7 +133,7 @@ public static partial class StepsRules
         };
         if (rule is not null)
         {
-            var (least, most) = SenseThreshold.Usual;
+            var (least, most) = SenseThresholds.Usual;
             findings.Add(rule.At(path, threshold.Reason, Text($"{volts:0.0000} V"), Text($"{least} V to {most} V")));
         }
 
@@ -330,6 +302,9 @@ public static partial class StepsRules
             );
         }
     }
+
+    private static IEnumerable<(string, double, double)> Laid(ChainResult chain) =>
+        chain.Combinations.Select(c => (c.Switches, c.ResistanceOhm, c.CurrentA));
 
     private static string Some(string[] names) =>
         names.Length <= 4 ? string.Join(", ", names) : string.Join(", ", names.Take(4)) + ", …";

@@ -24,10 +24,16 @@ public sealed record StepsSpec(
 /// <param name="ContactShare">Share of the sense resistance that contacts may take (common practice, no source).</param>
 /// <param name="Contradiction">Relative difference between two ways to the sense threshold (common practice, no source).</param>
 /// <param name="Extrapolation">Natural logarithm of the current beyond the emitter's points that is let pass; ln 1.25 (common practice, no source).</param>
+/// <param name="LawError">Error of the law from resistance to current, relative, that is let pass (common practice, no source).</param>
+/// <param name="OffsetShare">Share of the sense threshold that an amplifier's offset may take (common practice, no source).</param>
+/// <param name="MarkRatio">Ratio of the greatest to the least of parallel sense parts that is usual (common practice, no source).</param>
 public sealed record StepsLimits(
     double OverRated = 0.10,
     double ResistorLoad = 0.7,
     double ContactShare = 0.10,
     double Contradiction = 0.10,
-    double Extrapolation = 0.2231
+    double Extrapolation = 0.2231,
+    double LawError = 0.10,
+    double OffsetShare = 0.05,
+    double MarkRatio = 10
 );

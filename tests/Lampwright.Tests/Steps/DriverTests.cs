@@ -27,13 +27,14 @@ public class DriverTests
     }
 
     [Fact]
-    public void Width_shrinks_with_what_is_measured() =>
-        Assert.True(
-            DriverModel.MethodErrors(ThresholdBasis.MeasuredPair)[0].HalfWidth
-                < DriverModel.MethodErrors(ThresholdBasis.MeasuredCurrent)[0].HalfWidth
-                && DriverModel.MethodErrors(ThresholdBasis.MeasuredCurrent)[0].HalfWidth
-                    < DriverModel.MethodErrors(ThresholdBasis.RatedCurrent)[0].HalfWidth
-        );
+    public void Width_shrinks_with_what_is_measured()
+    {
+        var rated = Width(new(["R33", "R33"]));
+        var current = Width(new(["R33", "R33"], MeasuredA: 1.74));
+        var pair = Width(new([], MeasuredPair: new(0.165, 1.74)));
+        Assert.True(pair < current && current < rated, $"{pair} {current} {rated}");
+        static double Width(SenseSpec sense) => DriverModel.MethodErrors(SenseThreshold.From(Spec(sense)))[0].HalfWidth;
+    }
 
     [Theory]
     [InlineData(0.0499, ThresholdLikelihood.Unusual)]

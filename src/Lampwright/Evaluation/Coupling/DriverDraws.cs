@@ -18,7 +18,7 @@ internal sealed class DriverDraws
     public DriverDraws(DriverModel model, SenseThreshold threshold, Driver driver, Variables variables)
     {
         _model = model;
-        var errors = DriverModel.MethodErrors(threshold.Basis);
+        var errors = DriverModel.MethodErrors(threshold);
         (_threshold, _law, _loss) = (
             variables.Factor(errors[0]),
             variables.Factor(errors[1]),
