@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Evaluation.Coupling;
+using Lampwright.Quantities;
 using Lampwright.Steps;
 using Lampwright.Steps.Ways;
 
@@ -39,7 +40,7 @@ internal static class StepsMap
             d.WindowLeast?.Nominal,
             d.WindowMost?.Nominal,
             d.Efficiency.Nominal,
-            Sense(d.Sense),
+            Sense(d.Sense, d.Rated),
             d.Isolated switch
             {
                 Known.Yes => Isolation.Yes,
@@ -115,7 +116,7 @@ internal static class StepsMap
         );
     }
 
-    private static SenseSpec Sense(Sense? sense) =>
+    private static SenseSpec Sense(Sense? sense, Value? rated) =>
         new(
             sense?.Marks ?? [],
             sense?.Resistance?.Nominal,
@@ -146,6 +147,12 @@ internal static class StepsMap
                 is { } offset
                 ? offset.Nominal + offset.HalfWidth
                 : null,
-            sense?.Second is { } second ? new(second.Resistance.Nominal, second.Current.Nominal) : null
+            sense?.Second is { } second ? new(second.Resistance.Nominal, second.Current.Nominal) : null,
+            Spread(sense?.Resistance),
+            Spread(sense?.MeasuredAt ?? rated)
         );
+
+    // The draws scatter a value that has a spread of its own (DriverDraws); the threshold's own error leaves it out.
+    private static double? Spread(Value? value) =>
+        value is { HalfWidth: > 0, Nominal: not 0 } v ? Math.Abs(v.HalfWidth / v.Nominal) : null;
 }

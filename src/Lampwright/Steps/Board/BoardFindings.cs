@@ -21,7 +21,7 @@ public static class BoardFindings
         {
             Second(path, driver.Sense, threshold, findings);
             Offset(path, driver.Sense, law, limits, findings);
-            Control(path, driver.Sense, threshold, law, findings);
+            Control(path, driver.Sense, law, findings);
         }
 
         return findings;
@@ -141,13 +141,7 @@ public static class BoardFindings
         }
     }
 
-    private static void Control(
-        string path,
-        SenseSpec sense,
-        SenseThreshold threshold,
-        SenseLaw law,
-        List<Finding> findings
-    )
+    private static void Control(string path, SenseSpec sense, SenseLaw law, List<Finding> findings)
     {
         void Disagrees(string message) => findings.Add(BoardRules.ControlDisagrees.At(path + ".control", message));
 
