@@ -1,0 +1,58 @@
+namespace Lampwright.Steps.Ways;
+
+/// <summary>Half of the light by chopping behind the output capacitor: the duty that gives it, and what the least duty gives.</summary>
+internal readonly record struct ChoppedHalf(
+    double? Duty,
+    double EmitterW,
+    double SwitchW,
+    double LeastShare,
+    double LeastA
+)
+{
+    /// <summary>Least duty that is looked at.</summary>
+    public static double LeastDuty => 0.1;
+
+    /// <summary>The duty at which the mean light is half, null where even the least duty gives more.</summary>
+    public static ChoppedHalf Of(WayFacts facts, in WayDraw draw, in HalfLight half)
+    {
+        var (low, high) = (LeastDuty, 1.0);
+        var cycle = Cycle(facts, draw, low);
+        var leastShare = cycle.Mean(low, (h, i) => h.Share(i), half);
+        var leastA = cycle.MeanA;
+        if (!(leastShare < 0.5))
+        {
+            return new(null, 0, 0, leastShare, leastA);
+        }
+
+        // Regula falsi with the Illinois rule: the light rises steadily with the duty.
+        var (under, over) = (leastShare - 0.5, 0.5);
+        var duty = 0.5;
+        for (var pass = 0; pass < 12; pass++)
+        {
+            duty = low + ((high - low) * under / (under - over));
+            cycle = Cycle(facts, draw, duty);
+            var miss = cycle.Mean(duty, (h, i) => h.Share(i), half) - 0.5;
+            if (Math.Abs(miss) < 1e-4)
+            {
+                break;
+            }
+
+            if (miss < 0)
+            {
+                (low, under, over) = (duty, miss, over * (pass > 0 ? 0.5 : 1));
+            }
+            else
+            {
+                (high, over, under) = (duty, miss, under * (pass > 0 ? 0.5 : 1));
+            }
+        }
+
+        var emitterW = cycle.Mean(duty, (h, i) => h.PowerW(i), half);
+        var switchW = WayExamples.SwitchOhm * cycle.Mean(duty, (_, i) => i * i, 0);
+        return new(duty, emitterW, switchW, leastShare, leastA);
+    }
+
+    /// <summary>The cycle at a duty.</summary>
+    public static ChoppedCycle Cycle(WayFacts facts, in WayDraw draw, double duty) =>
+        ChoppedCycle.Of(draw.Model, draw.JunctionK, draw.SetA, facts.OutputF, facts.LimitV, WayExamples.ChopHz, duty);
+}

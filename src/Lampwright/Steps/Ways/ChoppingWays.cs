@@ -1,0 +1,164 @@
+namespace Lampwright.Steps.Ways;
+
+/// <summary>A switch that chops the emitter's current: behind the output capacitor the average stays; without it every cycle runs into the limit.</summary>
+internal static class ChoppingWays
+{
+    /// <summary>Behind the driver's output capacitor, judged at half of the time on.</summary>
+    public static Way Behind(WayBench bench)
+    {
+        var (f, half) = (bench.Facts, bench.Half);
+        const double Duty = 0.5;
+        var free = ChoppedCycle.Of(
+            f.Model,
+            f.WarmK,
+            half.SetA,
+            f.OutputF,
+            double.PositiveInfinity,
+            WayExamples.ChopHz,
+            Duty
+        );
+        var cycle = ChoppedHalf.Cycle(f, bench.Draw, Duty);
+        var meets = cycle.Limited;
+        var number = bench.Numbers(WayKind.ChoppedBehindCapacitor);
+        var circuit = Circuit(bench, f.OutputF);
+        var taken = f.KnownOutputF is null ? WayBench.Text($" ({f.OutputF * 1e6:0} µF taken)") : "";
+        var peaks = f.EmitterMostA is { } most && cycle.PeakA > most;
+        var over = peaks ? WayBench.Text($", over the {f.EmitterMostA:0.##} A the emitter takes") : "";
+        var hz = bench.TripHz(0.5 * half.SetA, f.OutputF);
+        string[] stresses =
+        [
+            WayBench.Text($"emitter: peaks of {cycle.PeakA:0.##} A instead of {half.SetA:0.##} A"),
+            WayBench.Text(
+                $"output capacitor: {cycle.LeastV:0.#} V to {cycle.MostV:0.#} V at {WayExamples.ChopHz:0} Hz"
+            ),
+        ];
+        WayWords words;
+        if (!meets)
+        {
+            words = new(
+                Verdict.DoesNotWork,
+                WayBench.Text(
+                    $"The capacitor{taken} keeps what the switch holds back: at {WayExamples.ChopHz:0} Hz and half of the time on the mean stays {cycle.MeanA:0.##} A, in peaks of {cycle.PeakA:0.##} A{over}."
+                ),
+                Told.No,
+                Told.Yes,
+                Told.No,
+                stresses
+            );
+        }
+        else if (f.Over == OverVoltage.Trips)
+        {
+            words = new(
+                Verdict.DoesNotWork,
+                WayBench.Text(
+                    $"While the switch is open the capacitor{taken} climbs towards {free.MostV:0.#} V and the driver trips at {f.LimitV:0.#} V: the light blinks {WayBench.Rate(hz)} or stays dark."
+                ),
+                Told.No,
+                Told.Yes,
+                bench.Retries,
+                stresses,
+                hz
+            );
+        }
+        else
+        {
+            var half50 = number.EfficiencyAtHalf is null
+                ? "never reaches half of the light"
+                : "gets to half of the light";
+            var reason = WayBench.Text(
+                $"Half of the time on, the capacitor{taken} makes up for it in peaks of {cycle.PeakA:0.##} A{over} until the driver's limit of {f.LimitV:0.#} V cuts in, so the mean only falls to {cycle.MeanA:0.##} A and it {half50} with less"
+            );
+            words =
+                f.Over == OverVoltage.Clamps
+                    ? new(
+                        peaks || number.EfficiencyAtHalf is null ? Verdict.DoesNotWork : Verdict.WithDrawback,
+                        reason + ", flickering all the while.",
+                        Told.No,
+                        Told.Yes,
+                        Told.No,
+                        stresses
+                    )
+                    : new(
+                        peaks ? Verdict.DoesNotWork : Verdict.AskFirst,
+                        reason + ", if it clamps there and does not trip.",
+                        Told.No,
+                        Told.Yes,
+                        Told.Unknown,
+                        stresses
+                    );
+        }
+
+        return bench.Judged(
+            WayKind.ChoppedBehindCapacitor,
+            circuit,
+            words,
+            WaySafety.OutputStops(f),
+            opensDriver: false
+        );
+    }
+
+    /// <summary>Without the output capacitor.</summary>
+    public static Way Without(WayBench bench)
+    {
+        var (f, half) = (bench.Facts, bench.Half);
+        var climb = WayExamples.LeftOverF * Math.Max(0, f.LimitV - half.FullV) / half.SetA;
+        var hz = bench.TripHz(half.SetA, WayExamples.LeftOverF);
+        var lead = WayBench.Text(
+            $"Each time the switch opens, the {half.SetA:0.##} A have nowhere to go and drive the output to {f.LimitV:0.#} V within {climb * 1e6:0.#} µs ({WayExamples.LeftOverF * 1e6:0} µF left, an example)"
+        );
+        string[] stresses =
+        [
+            WayBench.Text(
+                $"driver: its voltage limit of {f.LimitV:0.#} V in every cycle, {WayExamples.ChopHz:0} times a second"
+            ),
+            WayBench.Text(
+                $"emitter: mains ripple no longer smoothed, up to {2 * half.SetA:0.##} A at its peak on a single-stage driver"
+            ),
+        ];
+        var words = f.Over switch
+        {
+            OverVoltage.Clamps => new WayWords(
+                Verdict.WithDrawback,
+                lead
+                    + WayBench.Text(
+                        $"; as it clamps there, half of the time on is half of the light at {bench.Numbers(WayKind.ChoppedWithoutCapacitor).EfficiencyAtHalf * 100:0} %, fully chopped at {WayExamples.ChopHz:0} Hz and with the mains ripple in it, which cameras see."
+                    ),
+                Told.Yes,
+                Told.Yes,
+                Told.No,
+                stresses
+            ),
+            OverVoltage.Trips => new(
+                Verdict.DoesNotWork,
+                lead + WayBench.Text($", where it trips: the light blinks {WayBench.Rate(hz)} or stays dark."),
+                Told.No,
+                Told.Yes,
+                bench.Retries,
+                stresses,
+                hz
+            ),
+            _ => new(
+                Verdict.AskFirst,
+                lead + ", where it dims if it clamps, and blinks or goes dark if it trips.",
+                Told.Unknown,
+                Told.Yes,
+                Told.Unknown,
+                stresses
+            ),
+        };
+        return bench.Judged(
+            WayKind.ChoppedWithoutCapacitor,
+            Circuit(bench, WayExamples.LeftOverF),
+            words,
+            WaySafety.OutputStops(f),
+            opensDriver: true
+        );
+    }
+
+    private static WayCircuit Circuit(WayBench bench, double farad) =>
+        new(
+            bench.Output(bench.Half.SetA),
+            new ChoppedLine(bench.Emitter, WayExamples.ChopHz, 0.5, WayExamples.SwitchOhm),
+            farad
+        );
+}

@@ -1,0 +1,116 @@
+using System.Numerics;
+
+namespace Lampwright.Steps.Ways;
+
+/// <summary>A supply behind a resistance that feeds an input of constant power: a driver, or a converter that regulates.</summary>
+/// <remarks>
+/// <b>Validity</b>: the input regulates (it is neither locked out nor in drop-out); alternating current is reckoned by its rms values with
+/// the power over the power factor in place of the power, which takes the whole current to act on the resistance in phase and so
+/// overstates the drop.
+/// <b>Source</b>: Kirchhoff; incremental resistance: EE Times, Power Tip 3 (2008).
+/// <b>Checked by</b>: derived rows E.D-12 to E.D-14.
+/// </remarks>
+public static class ConstantPowerInput
+{
+    /// <summary>The two voltages at which source and load agree, (Vs ± sqrt(Vs² − 4·P·R))/2; only the upper is stable. Null where there is none.</summary>
+    /// <param name="openV">Voltage of the supply without load, in volts.</param>
+    /// <param name="ohm">Resistance in ohm; ≥ 0.</param>
+    /// <param name="powerW">Power in watts; ≥ 0.</param>
+    public static (double UpperV, double LowerV)? Voltages(double openV, double ohm, double powerW)
+    {
+        var below = (openV * openV) - (4 * powerW * ohm);
+        if (!(below >= 0))
+        {
+            return null;
+        }
+
+        // The lower root from the product of both, so that it does not drown in the difference.
+        var upper = 0.5 * (openV + Math.Sqrt(below));
+        return (upper, upper > 0 ? powerW * ohm / upper : 0);
+    }
+
+    /// <summary>Greatest power a supply gives through a resistance, Vs²/(4·R), in watts.</summary>
+    /// <param name="openV">Voltage of the supply without load, in volts.</param>
+    /// <param name="ohm">Resistance in ohm; above 0.</param>
+    public static double MostW(double openV, double ohm) => openV * openV / (4 * ohm);
+
+    /// <summary>Greatest resistance through which the power still comes, in ohm.</summary>
+    /// <remarks>Vs²/(4·P) at half the voltage; where the input stops above half the voltage, (Vs − Voff)·Voff/P already.</remarks>
+    /// <param name="openV">Voltage of the supply without load, in volts.</param>
+    /// <param name="powerW">Power in watts; above 0.</param>
+    /// <param name="offV">Voltage under which the input stops, in volts; 0 where there is none.</param>
+    public static double MostOhm(double openV, double powerW, double offV = 0)
+    {
+        var v = Math.Clamp(offV, openV / 2, openV);
+        return (openV - v) * v / powerW;
+    }
+
+    /// <summary>Incremental resistance of the input, −V²/P, in ohm.</summary>
+    /// <param name="volts">Voltage in volts.</param>
+    /// <param name="powerW">Power in watts; above 0.</param>
+    public static double IncrementalOhm(double volts, double powerW) => -volts * volts / powerW;
+
+    /// <summary>Least resistance that damps an inductance before the input, L·P/(C·V²), in ohm.</summary>
+    /// <param name="henry">Inductance in henry.</param>
+    /// <param name="farad">Capacitor in farad; above 0.</param>
+    /// <param name="powerW">Power in watts.</param>
+    /// <param name="volts">Voltage at the input, in volts; above 0.</param>
+    public static double LeastDampingOhm(double henry, double farad, double powerW, double volts) =>
+        henry * powerW / (farad * volts * volts);
+
+    /// <summary>Roots of s² + (R/L − P/(C·V²))·s + (1 − R·P/V²)/(L·C), in 1/s; a real part above 0 grows.</summary>
+    /// <param name="ohm">Resistance in ohm.</param>
+    /// <param name="henry">Inductance in henry; above 0.</param>
+    /// <param name="farad">Capacitor in farad; above 0.</param>
+    /// <param name="powerW">Power in watts.</param>
+    /// <param name="volts">Voltage at the input, in volts; above 0.</param>
+    public static (Complex First, Complex Second) Roots(
+        double ohm,
+        double henry,
+        double farad,
+        double powerW,
+        double volts
+    )
+    {
+        var half = 0.5 * ((ohm / henry) - (powerW / (farad * volts * volts)));
+        var rest = (1 - (ohm * powerW / (volts * volts))) / (henry * farad);
+        var root = Complex.Sqrt(new Complex((half * half) - rest, 0));
+        return (-half + root, -half - root);
+    }
+
+    /// <summary>Time of one start and stop, in seconds; infinite where it does not stop again.</summary>
+    /// <remarks>
+    /// Off: R·C·ln((Vs − Voff)/(Vs − Von)). On: R·C·∫V dV/(V² − Vs·V + P·R) from Voff to Von, in closed form.
+    /// Derived; checked against numerical integration.
+    /// </remarks>
+    /// <param name="openV">Voltage of the supply without load, in volts.</param>
+    /// <param name="ohm">Resistance in ohm; above 0.</param>
+    /// <param name="powerW">Power in watts; above 0.</param>
+    /// <param name="farad">Capacitor at the input, in farad.</param>
+    /// <param name="onV">Voltage at which the input starts, in volts.</param>
+    /// <param name="offV">Voltage at which it stops, in volts.</param>
+    public static double HiccupPeriodS(double openV, double ohm, double powerW, double farad, double onV, double offV)
+    {
+        if (!(onV < openV) || !(offV < onV) || !(offV >= 0))
+        {
+            return double.PositiveInfinity;
+        }
+
+        var (a, b) = (offV - (openV / 2), onV - (openV / 2));
+        var d = (powerW * ohm) - (openV * openV / 4);
+        var (qa, qb) = ((a * a) + d, (b * b) + d);
+        if (!(qa > 0) || !(qb > 0) || (d <= 0 && a * b <= 0))
+        {
+            return double.PositiveInfinity;
+        }
+
+        var root = Math.Sqrt(Math.Abs(d));
+        var inner =
+            root < 1e-9 * openV ? (1 / a) - (1 / b)
+            : d > 0 ? (Math.Atan(b / root) - Math.Atan(a / root)) / root
+            : Math.Log(((b - root) * (a + root)) / ((b + root) * (a - root))) / (2 * root);
+        var on = (0.5 * Math.Log(qb / qa)) + (openV / 2 * inner);
+        var off = Math.Log((openV - offV) / (openV - onV));
+        return ohm * farad * (on + off);
+    }
+}

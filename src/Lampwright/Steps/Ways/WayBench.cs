@@ -1,0 +1,105 @@
+using System.Globalization;
+
+namespace Lampwright.Steps.Ways;
+
+/// <summary>What all ways are judged with: the facts, the nominal numbers, and the parts that their circuits are put together from.</summary>
+internal sealed class WayBench
+{
+    private readonly WayNumber[] _numbers = new WayNumber[WayNumbers.Count];
+
+    public WayBench(WaysSpec spec)
+    {
+        Facts = new(spec);
+        var numbers = new WayNumbers(Facts);
+        Draw = numbers.Nominal;
+        Reach = numbers.Reach;
+        Half = new(Draw);
+        numbers.Of(Draw, _numbers);
+        Emitter = new(Facts.Model, Facts.WarmK);
+    }
+
+    public WayFacts Facts { get; }
+
+    public WayDraw Draw { get; }
+
+    public SenseReach Reach { get; }
+
+    public HalfLight Half { get; }
+
+    public EmitterLine Emitter { get; }
+
+    public ref readonly WayNumber Numbers(WayKind kind) => ref _numbers[(int)kind];
+
+    /// <summary>The driver's output at a set current.</summary>
+    public DriverOutput Output(double setA) =>
+        new(setA, Facts.WindowLeastV, Facts.LimitV, Facts.Over, Facts.Under, Facts.RestartS ?? WayExamples.RestartS);
+
+    /// <summary>The emitter on the driver at a set current.</summary>
+    public WayCircuit Plain(double setA) => new(Output(setA), Emitter, Facts.OutputF);
+
+    /// <summary>A way with its numbers and its picture; stops that protect people go before everything else.</summary>
+    public Way Judged(WayKind kind, WayCircuit circuit, WayWords words, IReadOnlyList<string> stops, bool opensDriver)
+    {
+        ref readonly var n = ref Numbers(kind);
+        var stopped = stops.Count > 0;
+        return new()
+        {
+            Kind = kind,
+            Name = WayNames.Of(kind),
+            Regulates = words.Regulates,
+            Blinks = words.Blinks,
+            Hiccups = words.Hiccups,
+            HiccupHz = words.Hiccups == Told.Yes ? words.HiccupHz : null,
+            LightShare = n.LightShare,
+            CurrentA = n.CurrentA,
+            EfficiencyAtHalf = n.EfficiencyAtHalf,
+            AddedHeatAtHalfW = n.AddedHeatAtHalfW,
+            HeatAtHalfW = n.HeatAtHalfW,
+            Stresses = words.Stresses,
+            OpensDriver = opensDriver,
+            Safety = WaySafety.Of(Facts, kind, opensDriver),
+            Stops = stops,
+            Verdict = stopped ? Verdict.Stop : words.Verdict,
+            Reason = stopped ? WaySafety.Stopped(Facts, stops, words.Reason) : words.Reason,
+            Picture = new(circuit, Crossings.Of(circuit)),
+            Circuit = circuit,
+        };
+    }
+
+    /// <summary>How often a driver that trips comes back, in hertz; null where the time to its next try is not known.</summary>
+    /// <remarks>Between two trips lie the wait and the time in which the output climbs again, at most from nothing to the limit.</remarks>
+    /// <param name="netA">Least current that is left for the capacitor on the way up, in amperes.</param>
+    /// <param name="farad">Capacitor at the node, in farad.</param>
+    public Extent? TripHz(double netA, double farad)
+    {
+        if (Facts.RestartS is not { } wait)
+        {
+            return null;
+        }
+
+        var climb = farad * Facts.LimitV / Math.Max(netA, 0.01 * Facts.SetA);
+        return new(1 / (wait + climb), 1 / wait);
+    }
+
+    /// <summary>Whether a tripped driver tries again: known only with the time to its next try.</summary>
+    public Told Retries => Facts.RestartS is null ? Told.Unknown : Told.Yes;
+
+    /// <summary>A rate in words.</summary>
+    public static string Rate(Extent? hz) =>
+        hz is not { } r ? "at a rate that is not known"
+        : r.Most > 1.1 * r.Least ? Text($"{r.Least:G2} to {r.Most:G2} times a second")
+        : Text($"about {r.Most:G2} times a second");
+
+    public static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}
+
+/// <summary>What is found of one way beyond its numbers.</summary>
+internal sealed record WayWords(
+    Verdict Verdict,
+    string Reason,
+    Told Regulates,
+    Told Blinks,
+    Told Hiccups,
+    IReadOnlyList<string> Stresses,
+    Extent? HiccupHz = null
+);

@@ -1,0 +1,108 @@
+namespace Lampwright.Steps.Ways;
+
+/// <summary>What the comparison was told, with what is no usable number counted as not known.</summary>
+internal sealed class WayFacts
+{
+    public WayFacts(WaysSpec spec)
+    {
+        Spec = spec;
+        var (driver, around) = (spec.Driver, spec.Surroundings);
+        Guard.Positive(driver.RatedA);
+        SetA =
+            Sound(driver.Sense.MeasuredA) is { } m && m < 5 * driver.RatedA && m > driver.RatedA / 5
+                ? m
+                : driver.RatedA;
+        LeastA = Sound(driver.LeastA);
+        EmitterMostA = Sound(spec.EmitterMostA);
+        WindowLeastV = Sound(driver.WindowLeastV);
+        WindowMostV = Sound(driver.WindowMostV);
+        Efficiency = double.IsFinite(driver.Efficiency) ? Math.Clamp(driver.Efficiency, 0.05, 1) : 0.85;
+        WarmK = Kelvin(spec.WarmJunctionK, 338.15);
+        ColdK = Math.Min(WarmK, Kelvin(spec.ColdJunctionK, 283.15));
+        HotK = Math.Max(WarmK, Kelvin(spec.HotJunctionK, 373.15));
+
+        // Shares of light do not hang on how much light there is: without a flux the bend of the default curve serves.
+        Model = spec.Model.FluxRefLm > 0 ? spec.Model : spec.Model with { FluxRefLm = 1 };
+        ColdV = Math.Max(Model.VoltageV(SetA, ColdK), 1e-3);
+        KnownLimitV = Sound(driver.OverVoltageV) ?? WindowMostV;
+        LimitV = KnownLimitV ?? WayExamples.LimitOverCold * ColdV;
+        RestartS = Sound(around.RestartS);
+        KnownOutputF = Sound(around.OutputCapacitorF);
+        OutputF = KnownOutputF ?? WayExamples.OutputF;
+        Alternating = spec.Supply?.Alternating ?? true;
+        KnownSupplyV = Sound(spec.Supply?.VoltageV);
+        SupplyV = KnownSupplyV ?? WayExamples.MainsV;
+        SupplyOhm = Sound(spec.Supply?.Ohm) ?? 0;
+        KnownPowerFactor = around.PowerFactor is > 0.05 and <= 1 ? around.PowerFactor : null;
+        PowerFactor = Alternating ? KnownPowerFactor ?? WayExamples.PowerFactor : 1;
+        InputLeastV = Sound(around.InputLeastV);
+        InputOnV = Sound(around.InputOnV);
+        InputOffV = Sound(around.InputOffV);
+        DimmingLeast = around.DimmingLeast is >= 0 and < 1 ? around.DimmingLeast : null;
+    }
+
+    public WaysSpec Spec { get; }
+
+    public EmitterModel Model { get; }
+
+    public double SetA { get; }
+
+    public double? LeastA { get; }
+
+    public double? EmitterMostA { get; }
+
+    public double? WindowLeastV { get; }
+
+    public double? WindowMostV { get; }
+
+    public double Efficiency { get; }
+
+    public double WarmK { get; }
+
+    public double ColdK { get; }
+
+    public double HotK { get; }
+
+    public double ColdV { get; }
+
+    public double? KnownLimitV { get; }
+
+    public double LimitV { get; }
+
+    public OverVoltage Over => Spec.Driver.Over;
+
+    public UnderVoltage Under => Spec.Driver.Under;
+
+    public double? RestartS { get; }
+
+    public double? KnownOutputF { get; }
+
+    public double OutputF { get; }
+
+    public bool Alternating { get; }
+
+    public double? KnownSupplyV { get; }
+
+    public double SupplyV { get; }
+
+    public double SupplyOhm { get; }
+
+    public double? KnownPowerFactor { get; }
+
+    public double PowerFactor { get; }
+
+    public double? InputLeastV { get; }
+
+    public double? InputOnV { get; }
+
+    public double? InputOffV { get; }
+
+    public double? DimmingLeast { get; }
+
+    public DimmingInput Dimming => Spec.Surroundings.Dimming;
+
+    // What is no number above zero counts as not known.
+    public static double? Sound(double? value) => value is > 0 and < 1e9 ? value : null;
+
+    private static double Kelvin(double value, double otherwise) => value is > 150 and < 700 ? value : otherwise;
+}
