@@ -17,7 +17,8 @@ internal static class WaySummary
             return peak <= 1e-6 * Reference(circuit);
         }
 
-        if (run.Switches.LastAt >= from)
+        // Dark between a trip and the next try is no rest, however long it lasts.
+        if (run.Switches.LastAt >= from || run.Switches.Waits)
         {
             return false;
         }

@@ -84,6 +84,9 @@ internal sealed class WaySwitches
     /// <summary>Whether the chopping has edges to come.</summary>
     public bool Chops => double.IsFinite(_edgeAt);
 
+    /// <summary>Whether the driver is off and its next try is still to come.</summary>
+    public bool Waits => double.IsFinite(_retryAt);
+
     /// <summary>How often driver or load have started again.</summary>
     public int Cycles => Math.Max(LoadStarts.Count - 1, DriverStarts.Count);
 
