@@ -62,4 +62,17 @@ public static class ControllerFormulas
     /// <param name="offsetV">Offset in volts.</param>
     /// <param name="senseV">Sense voltage in volts.</param>
     public static double OffsetError(double offsetV, double senseV) => offsetV / senseV;
+
+    /// <summary>
+    /// Ripple depth of the emitter's current behind a single-stage power-factor converter: 1/sqrt(1 + (2·2π·f·Rd·C)²), (max − min)/(max + min).
+    /// </summary>
+    /// <param name="lineHz">Frequency of the mains in hertz; the ripple has twice that.</param>
+    /// <param name="dynamicOhm">Dynamic resistance of the emitter, in ohm.</param>
+    /// <param name="farad">Output capacitor in farads.</param>
+    /// <remarks><b>Validity</b>: a source of I0·(1 + sin), an emitter of Vd + Rd. <b>Source</b>: current divider (derived).</remarks>
+    public static double LineRippleDepth(double lineHz, double dynamicOhm, double farad)
+    {
+        var x = 2 * (2 * Math.PI * lineHz) * dynamicOhm * farad;
+        return 1 / Math.Sqrt(1 + (x * x));
+    }
 }

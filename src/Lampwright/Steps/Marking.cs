@@ -63,7 +63,7 @@ public sealed record Marking(
         if (letter is 'R' or 'L' or 'K')
         {
             var read = Point(shown, mark, letterAt);
-            return read.Ohm is null || eia is null
+            return read.Ohm is null || eia is null || eia == read.Ohm
                 ? read
                 : read with
                 {

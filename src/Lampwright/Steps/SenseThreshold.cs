@@ -116,7 +116,7 @@ public sealed record SenseThreshold(
         var second = other is null ? null : SecondPoint.Fit(first, firstError, other, secondError);
         var law = SenseLaw.Of(sense, first, firstError, second, secondError);
         var volts = law.ThresholdV;
-        var (likelihood, reason) = Judge(volts);
+        var (likelihood, reason) = law.Control == SenseControl.Primary ? BehindTurns : Judge(volts);
         double? byParts = ohm * (amps + law.OffsetA);
         double? byPair = pair is null ? null : volts;
         return new(
@@ -157,6 +157,13 @@ public sealed record SenseThreshold(
         };
         return (likelihood, string.Create(CultureInfo.InvariantCulture, $"{voltageV * 1000:0.#} mV {word}; {near}."));
     }
+
+    // I = N·K·Vcs·sqrt(η)/(2·Rcs), TI SLUSBL5A: the turns ratio stands between.
+    private static (ThresholdLikelihood, string) BehindTurns =>
+        (
+            ThresholdLikelihood.Unknown,
+            "A controller on the primary side compares its own pulses: resistance times output current is no threshold, the turns ratio stands between."
+        );
 
     private static double? Contradicts(
         SenseSpec sense,

@@ -116,4 +116,19 @@ public class DriverRows
         var current = Linear(0.2 + offset).CurrentA(0.2) / Linear(0.2).CurrentA(0.2);
         Assert.True(Math.Abs(current - 1 - error) < 1e-12, $"{offset} V: {current - 1}, expected {error}");
     }
+
+    // E.D-11a, derived: I0 1 A, Rd 7.2 ohm, 50 Hz mains; Vpp = 2·m·Rd·I0; tolerance 1e-3.
+    [Theory]
+    [InlineData(1000e-6, 0.2158, 3.108, 0.7842, 1.2158)]
+    [InlineData(2200e-6, 0.1000, 1.440, 0.9000, 1.1000)]
+    public void Ripple_of_the_mains_in_closed_form(double farad, double depth, double volts, double least, double most)
+    {
+        var m = ControllerFormulas.LineRippleDepth(50, 7.2, farad);
+        foreach (
+            var (got, expected) in ((double, double)[])[(m, depth), (2 * m * 7.2, volts), (1 - m, least), (1 + m, most)]
+        )
+        {
+            Assert.True(Math.Abs(got - expected) <= 1e-3, $"{farad} F: {got}, expected {expected}");
+        }
+    }
 }

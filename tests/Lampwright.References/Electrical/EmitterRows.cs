@@ -22,6 +22,29 @@ public class EmitterRows
         Assert.True(Math.Abs(v - volts) <= 0.005, $"I {amps} A: {v} V, table {volts} V");
     }
 
+    // E.L-1a, published: Rd 0.45 ohm, without the current it belongs to; it must be the curve's own at some printed point's current.
+    [Fact]
+    public void Printed_dynamic_resistance_lies_on_the_curve()
+    {
+        var m = EmitterFit.From(K2).Model;
+        Assert.InRange(0.45, m.DynamicResistanceOhm(1.50), m.DynamicResistanceOhm(0.70));
+    }
+
+    // E.L-1b, derived: straight line through the four points of E.L-1a; tolerance 1e-4.
+    [Fact]
+    public void Straight_line_through_the_makers_points()
+    {
+        var line = LeastSquares.Solve(
+            [
+                [1, 1, 1, 1],
+                [0.35, 0.70, 1.00, 1.50],
+            ],
+            [3.30, 3.50, 3.65, 3.85]
+        )!;
+        Assert.True(Math.Abs(line[0] - 3.1527) <= 1e-4, $"Vd {line[0]} V, expected 3.1527 V");
+        Assert.True(Math.Abs(line[1] - 0.4759) <= 1e-4, $"Rd {line[1]} ohm, expected 0.4759 ohm");
+    }
+
     // E.L-1c, derived: least squares; the same four voltages from a general-purpose circuit simulator.
     [Theory]
     [InlineData("nVt", 0.14901, 1e-4)]
@@ -78,6 +101,8 @@ public class EmitterRows
     [Theory]
     [InlineData(3.0, -3.0, -1.0)]
     [InlineData(36.0, -34, -19)]
+    [InlineData(6.0, -4, -2)] // 2835 part of 6 V
+    [InlineData(9.0, -6, -3)] // 2835 part of 9 V
     public void Default_slope_is_one_of_the_makers(double volts, double least, double most)
     {
         var slope = 1000 * EmitterFit.From(new([], Rated: new(volts, volts, 1, 100))).Model.SlopeVPerK;

@@ -92,4 +92,55 @@ public class ResistorRows
         var volts = part.MostV * timesVoltage;
         Assert.True(Math.Abs((volts * volts / part.Ohm / part.RatingW) - timesPower) < 1e-9, $"{part}");
     }
+
+    // Text of section 1, second-hand: in eight values E24 is not the rounded power formula.
+    [Fact]
+    public void E24_differs_from_the_formula_in_eight_values()
+    {
+        double[] table = [2.7, 3.0, 3.3, 3.6, 3.9, 4.3, 4.7, 8.2];
+        double[] formula = [2.6, 2.9, 3.2, 3.5, 3.8, 4.2, 4.6, 8.3];
+        var series = ESeries.Decade("E24");
+        var differs = Enumerable
+            .Range(0, 24)
+            .Select(i => (Table: Math.Round(series[i], 2), Formula: Math.Round(Math.Pow(10, i / 24.0), 1)))
+            .Where(v => Math.Abs(v.Table - v.Formula) > 1e-9)
+            .ToArray();
+        Assert.Equal(table, differs.Select(v => v.Table));
+        Assert.Equal(formula, differs.Select(v => v.Formula));
+    }
+
+    // Formulas of section 1: "5 x power for 5 s" is 2.236 x voltage; Imax·Vmax is the rating.
+    [Fact]
+    public void Overload_of_five_times_the_power()
+    {
+        var part = new ResistorPart(0.1, 0, 2, 343.15, 428.15);
+        var volts = Math.Sqrt(5 * part.RatingW * part.Ohm);
+        Assert.True(Math.Abs((volts / part.MostV) - 2.236) <= 5e-4, $"{volts / part.MostV}");
+        Assert.True(Math.Abs((part.MostA * part.MostV) - part.RatingW) <= 1e-12, $"{part}");
+    }
+
+    // LMP25 series table, 2512, published: milliohms that are stocked and to order; the series marks them R002 to R500.
+    [Theory]
+    [InlineData("2 3 4 5 10 15 20 25 30 33 35 50 60 80 100 150 200 300 500")]
+    [InlineData("18 22 24 27 36 39 47 56 62 68 82 110 120 130 160 180 220 240 250 270 330 360 390")]
+    public void Sense_values_that_are_sold_are_read_from_their_marks(string milliohms)
+    {
+        foreach (var text in milliohms.Split(' '))
+        {
+            var ohm = int.Parse(text, System.Globalization.CultureInfo.InvariantCulture) / 1000.0;
+            var mark = "R" + text.PadLeft(3, '0');
+            Assert.True(Marking.Read(mark).Ohm is { } got && Math.Abs(got - ohm) <= 1e-12, $"{mark}: {ohm} ohm");
+        }
+    }
+
+    // EIA-96 against IEC 60062: 22R is 22 ohm, or E96[22] 165 x 0.01 (R as Y, memory) = 1.65 ohm.
+    [Theory]
+    [InlineData("22R", 22, 1.65)]
+    [InlineData("01R", 1, null)] // both are 1 ohm
+    public void Mark_with_two_meanings_tells_both(string mark, double ohm, double? other)
+    {
+        var read = Marking.Read(mark);
+        Assert.Equal(ohm, read.Ohm!.Value, 12);
+        Assert.Equal(other, read.OtherOhm);
+    }
 }
