@@ -9,13 +9,34 @@ namespace Lampwright.Steps.Board;
 /// </remarks>
 public static class BoardStops
 {
+    /// <summary>Whether the sense part is not shown to be on the secondary side (STP001).</summary>
+    public static bool SideStands(DriverSpec driver)
+    {
+        ArgumentNullException.ThrowIfNull(driver);
+        return driver.Sense.Side != SenseSide.Secondary || driver.Sense.Control == SenseControl.Primary;
+    }
+
+    /// <summary>Whether the output is not shown to be isolated (STP002).</summary>
+    public static bool IsolationStands(DriverSpec driver)
+    {
+        ArgumentNullException.ThrowIfNull(driver);
+        return driver.Isolated != Isolation.Yes;
+    }
+
+    /// <summary>Whether the sense part is not shown to carry a smooth current (STP003).</summary>
+    public static bool CurrentStands(DriverSpec driver)
+    {
+        ArgumentNullException.ThrowIfNull(driver);
+        return driver.Sense.Carries != SenseCarries.Smooth || driver.Sense.Control == SenseControl.Peak;
+    }
+
     /// <summary>The stops that stand for wires from this driver; empty only where everything is known to be in order.</summary>
     public static IReadOnlyList<Finding> Of(DriverSpec driver)
     {
         ArgumentNullException.ThrowIfNull(driver);
         var sense = driver.Sense;
         var findings = new List<Finding>();
-        if (sense.Side != SenseSide.Secondary || sense.Control == SenseControl.Primary)
+        if (SideStands(driver))
         {
             var what =
                 sense.Side == SenseSide.Primary ? "is on the primary side, at mains potential"
@@ -30,7 +51,7 @@ public static class BoardStops
             );
         }
 
-        if (driver.Isolated != Isolation.Yes)
+        if (IsolationStands(driver))
         {
             var what =
                 driver.Isolated == Isolation.No ? "is not isolated from the mains" : "is not known to be isolated";
@@ -42,7 +63,7 @@ public static class BoardStops
             );
         }
 
-        if (sense.Carries != SenseCarries.Smooth || sense.Control == SenseControl.Peak)
+        if (CurrentStands(driver))
         {
             var what =
                 sense.Carries == SenseCarries.Pulsed ? "carries pulses"

@@ -1,3 +1,5 @@
+using Lampwright.Steps.Board;
+
 namespace Lampwright.Steps.Ways;
 
 /// <summary>What each way needs in safety, and the stops that no reason goes around.</summary>
@@ -88,9 +90,9 @@ internal static class WaySafety
     {
         var driver = facts.Spec.Driver;
         var (side, isolated, smooth) = (
-            driver.Sense.Side == SenseSide.Secondary,
-            driver.Isolated == Isolation.Yes,
-            driver.Sense.Carries == SenseCarries.Smooth
+            !BoardStops.SideStands(driver),
+            !BoardStops.IsolationStands(driver),
+            !BoardStops.CurrentStands(driver)
         );
         if (side && isolated && smooth && !opensLoop)
         {
