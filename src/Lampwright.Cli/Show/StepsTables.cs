@@ -15,9 +15,19 @@ internal static class StepsTables
         {
             Chain(screen, steps);
         }
+        else if (light.Ways.Count > 0 || light.Board is not null)
+        {
+            screen.WriteLine();
+            screen.WriteLine("No switch position could be computed; the problems and findings say why.");
+        }
 
         var ways = WaysTables.Show(screen, light.Ways);
-        return light.Steps is not null || ways;
+        if (light.Board is { } board)
+        {
+            BoardLines.Show(screen, board);
+        }
+
+        return light.Steps is not null || ways || light.Board is not null;
     }
 
     private static void Chain(IAnsiConsole screen, StepsAnswer steps)

@@ -29,6 +29,9 @@ public static class EvaluationJson
             ["ways[].currentA.most"] = "of the nominal circuit that the picture draws; range has the bands",
             ["ways[].crossings[].voltageV"] = "a point of the picture of the nominal circuit",
             ["ways[].crossings[].currentA"] = "a point of the picture of the nominal circuit",
+            ["board.parallelOhm"] = "as given, else as marked; the threshold has the band",
+            ["board.marks[].ohm"] = "what is printed on the part",
+            ["board.leastCurrentA"] = "given with the driver, or half of the ripple that is given",
             ["light.exitM[]"] = "sizes of the exit, given",
             ["metal.parts[].thicknessMm"] = "nominal thickness of the sheet, given",
             ["metal.parts[].count"] = "how many are made, given",
@@ -82,6 +85,7 @@ public static class EvaluationJson
                 json.Flag("hasStop", evaluation?.HasStop ?? false);
                 Station(json, "steps", evaluation?.Steps, StepsJson.Write);
                 json.Array("ways", evaluation?.Ways ?? [], w => WaysJson.Write(json, w));
+                Station(json, "board", evaluation?.Board, BoardJson.Write);
                 Station(json, "heat", evaluation?.Heat, HeatJson.Write);
                 Station(json, "light", evaluation?.Light, LightJson.Write);
                 Station(json, "metal", evaluation?.Metal, MetalJson.Write);
@@ -115,6 +119,7 @@ public static class EvaluationJson
             {
                 Steps = station == "steps" ? evaluation.Steps : null,
                 Ways = station == "steps" ? evaluation.Ways : [],
+                Board = station == "steps" ? evaluation.Board : null,
                 Heat = station == "heat" ? evaluation.Heat : null,
                 Light = station == "light" ? evaluation.Light : null,
                 Metal = station == "metal" ? evaluation.Metal : null,

@@ -20,6 +20,9 @@ public sealed record LightEvaluation
     /// <remarks>Stands apart from <see cref="Steps"/>: it is needed most where no chain can be computed.</remarks>
     public IReadOnlyList<WayAnswer> Ways { get; init; } = [];
 
+    /// <summary>What the driver's board tells of its sense circuit; null without a driver.</summary>
+    public BoardAnswer? Board { get; init; }
+
     /// <summary>How hot everything gets.</summary>
     public HeatAnswer? Heat { get; init; }
 

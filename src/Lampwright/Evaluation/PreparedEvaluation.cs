@@ -2,12 +2,14 @@ using Lampwright.Design;
 using Lampwright.Evaluation.Assembling;
 using Lampwright.Evaluation.Build;
 using Lampwright.Evaluation.Coupling;
+using Lampwright.Evaluation.Dimming;
 using Lampwright.Evaluation.Draws;
 using Lampwright.Evaluation.Maps;
 using Lampwright.Evaluation.Metalwork;
 using Lampwright.Findings;
 using Lampwright.FitUp;
 using Lampwright.Readings;
+using Lampwright.Steps.Board;
 
 namespace Lampwright.Evaluation;
 
@@ -27,6 +29,8 @@ public sealed class PreparedEvaluation
     private readonly CoupledLight? _light;
     private readonly CoupledLight? _settled;
     private readonly double[] _picture;
+    private readonly WaysRows? _ways;
+    private readonly BoardReading? _board;
     private readonly MetalRows _metal;
     private readonly AssemblyRows _assembly;
     private readonly List<TiltRows> _tilts = [];
@@ -63,6 +67,8 @@ public sealed class PreparedEvaluation
         _rowParts.Add(_metal);
         _rowParts.Add(_assembly);
         Support();
+        _board = StepsMap.Driver(LightParts.DriverOf(design)) is { } driver ? BoardReading.Of(driver) : null;
+        _ways = DimmingInputs.Of(design, told) is { } dimming ? new(dimming, _light, _variables, _outputs) : null;
 
         _x = _variables.Nominal();
         _nominal = new double[_outputs.Count];
@@ -80,6 +86,14 @@ public sealed class PreparedEvaluation
 
             // The last guess of a loop that found no rest is no answer: nothing that hangs on it is shown.
             _settled = CoupledFindings.IsSettled(residualK) ? _light : null;
+        }
+
+        _findings.AddRange(_board?.Findings ?? []);
+        if (_ways is not null)
+        {
+            _findings.AddRange(_ways.Judge(_nominal, _settled is not null).Findings);
+            _ = _ways.Row(_x, _nominal);
+            _rowParts.Add(_ways);
         }
 
         _findings.AddRange(fitUp.Findings);
@@ -134,6 +148,8 @@ public sealed class PreparedEvaluation
             Title = _design.Title,
             Draws = bands.Draws,
             Steps = steps,
+            Ways = _ways is null ? [] : WaysBuild.Of(_ways, bands),
+            Board = _board is null ? null : BoardBuild.Of(_board, _light, bands),
             Heat = heat,
             Light = _settled?.Inputs.Light is { } model ? LightBuild.Of(_settled, model, bands, _picture) : null,
             Metal = _metal.Parts.Count > 0 ? MetalBuild.Of(_metal, bands) : null,

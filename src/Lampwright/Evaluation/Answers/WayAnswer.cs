@@ -26,4 +26,8 @@ public sealed record WayAnswer
 
     /// <summary>Part of that heat in what was added (resistor, converter, switch), W; null where it never gets there.</summary>
     public Predicted? AddedHeatAtHalfW { get; init; }
+
+    /// <summary>Current and light from switching on, simulated when it is asked for.</summary>
+    /// <param name="seconds">How long, in seconds; above 0.</param>
+    public WayTrace Trace(double seconds = 0.1) => WaySimulation.Of(Way.Circuit, seconds);
 }

@@ -31,7 +31,7 @@ internal static class CoupledPreparation
             return null;
         }
 
-        if (StepsMap.Driver(parts) is not { } driverSpec)
+        if (StepsMap.Driver(parts.Driver) is not { } driverSpec)
         {
             findings.Add(
                 EvaluationRules.NoDriver.At(parts.DriverPath, "There is no driver with a rated or a measured current.")
@@ -45,6 +45,7 @@ internal static class CoupledPreparation
         if (DriverModel.From(driverSpec, threshold) is not { } driver)
         {
             findings.AddRange(StepsStation.Evaluate(new(emitterSpec, driverSpec, null)).Findings);
+            findings.Add(StepsRules.NoThreshold.At(driverSpec.Path + ".sense", threshold.Reason));
             return null;
         }
 

@@ -30,8 +30,7 @@ internal sealed record LightParts(
             return null;
         }
 
-        var driver =
-            design.Drivers.FirstOrDefault(d => d.Name == design.Steps?.Driver) ?? design.Drivers.FirstOrDefault();
+        var driver = DriverOf(design);
         var sink =
             design.Sinks.FirstOrDefault(s => s.Emitters.Any(e => e.Emitter == emitter.Name))
             ?? design.Sinks.FirstOrDefault();
@@ -52,6 +51,10 @@ internal sealed record LightParts(
             design.Diffusers.FirstOrDefault()
         );
     }
+
+    /// <summary>The driver of the light; null when the design has none.</summary>
+    public static Driver? DriverOf(LightDesign design) =>
+        design.Drivers.FirstOrDefault(d => d.Name == design.Steps?.Driver) ?? design.Drivers.FirstOrDefault();
 
     /// <summary>Path of the emitter's table.</summary>
     public string EmitterPath => "emitter." + Emitter.Name;

@@ -32,12 +32,20 @@ internal sealed class Bands
             () => new double[rows.Length],
             (place, _, column) =>
             {
-                for (var i = 0; i < rows.Length; i++)
+                var count = 0;
+                foreach (var row in rows)
                 {
-                    column[i] = rows[i][place];
+                    // A draw that has no such number says nothing of its band.
+                    if (!double.IsNaN(row[place]))
+                    {
+                        column[count++] = row[place];
+                    }
                 }
 
-                (low[place], high[place]) = OrderStatistics.Between(column, 0.05, 0.95);
+                (low[place], high[place]) =
+                    count > 0
+                        ? OrderStatistics.Between(column.AsSpan(0, count), 0.05, 0.95)
+                        : (nominal[place], nominal[place]);
                 return column;
             },
             _ => { }

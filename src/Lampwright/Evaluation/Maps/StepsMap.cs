@@ -27,9 +27,9 @@ internal static class StepsMap
     }
 
     /// <summary>The driver's spec; null when its rated current is not known.</summary>
-    public static DriverSpec? Driver(LightParts parts)
+    public static DriverSpec? Driver(Driver? driver)
     {
-        if (parts.Driver is not { } d || (d.Rated ?? d.Sense?.MeasuredAt) is not { } rated)
+        if (driver is not { } d || (d.Rated ?? d.Sense?.MeasuredAt) is not { } rated)
         {
             return null;
         }
@@ -60,7 +60,7 @@ internal static class StepsMap
                 "stops" => UnderVoltage.Stops,
                 _ => UnderVoltage.Unknown,
             },
-            parts.DriverPath
+            "driver." + d.Name
         );
     }
 

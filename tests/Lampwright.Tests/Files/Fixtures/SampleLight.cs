@@ -39,6 +39,7 @@ internal static class SampleLight
             Draws = 512,
             Steps = Steps(switches),
             Ways = SampleWays.All,
+            Board = SampleBoard.Answer,
             Heat = Heat(switches),
             Light = Light(),
             Metal = new([SampleParts.Tray(), SampleParts.Plate(), SampleParts.Long()]),

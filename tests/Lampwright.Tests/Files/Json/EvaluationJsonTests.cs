@@ -151,11 +151,29 @@ public sealed partial class EvaluationJsonTests
     }
 
     [Fact]
-    public void Other_stations_alone_carry_no_ways()
+    public void The_board_tells_its_threshold_its_stops_and_what_is_open()
+    {
+        using var stream = new MemoryStream();
+        EvaluationJson.WriteStation("steps", SampleLight.Evaluation() with { Steps = null }, [], stream);
+        var board = Parsed(Encoding.UTF8.GetString(stream.ToArray())).GetProperty("board");
+        Assert.Equal(0.287, board.GetProperty("thresholdV").GetProperty("value").GetDouble(), 1e-9);
+        Assert.True(board.GetProperty("plausible").GetBoolean());
+        Assert.Equal(["STP001"], board.GetProperty("stops").EnumerateArray().Select(s => s.GetString()));
+        Assert.Equal(0.33, board.GetProperty("marks")[1].GetProperty("ohm").GetDouble());
+        var side = board.GetProperty("questions")[0];
+        Assert.Equal("driver.main.sense.side", side.GetProperty("key").GetString());
+        Assert.True(side.GetProperty("open").GetBoolean());
+        Assert.Equal("STP001", side.GetProperty("stop").GetString());
+    }
+
+    [Fact]
+    public void Other_stations_alone_carry_neither_ways_nor_board()
     {
         using var stream = new MemoryStream();
         EvaluationJson.WriteStation("heat", SampleLight.Evaluation(), [], stream);
-        Assert.Equal(0, Parsed(Encoding.UTF8.GetString(stream.ToArray())).GetProperty("ways").GetArrayLength());
+        var json = Parsed(Encoding.UTF8.GetString(stream.ToArray()));
+        Assert.Equal(0, json.GetProperty("ways").GetArrayLength());
+        Assert.Equal(JsonValueKind.Null, json.GetProperty("board").ValueKind);
     }
 
     [Fact]
