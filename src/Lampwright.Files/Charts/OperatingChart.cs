@@ -84,7 +84,7 @@ public static class OperatingChart
 /// <param name="MostA">Greatest current, in amperes; the least is 0.</param>
 internal sealed record OperatingView(double LeastV, double MostV, double MostA)
 {
-    /// <summary>Wide enough for every crossing and for the flat part of the source; no wider, where a line runs away.</summary>
+    /// <summary>Wide enough for every crossing and for the current the source holds; no wider, where a line runs away.</summary>
     public static OperatingView Of(
         IReadOnlyList<(double X, double Y)> source,
         IReadOnlyList<(double X, double Y)> load,
@@ -92,14 +92,18 @@ internal sealed record OperatingView(double LeastV, double MostV, double MostA)
     )
     {
         var highest = crossings.Select(c => c.CurrentA).Where(double.IsFinite).DefaultIfEmpty(0).Max();
-        var flat = Math.Min(Most(source), Most(load));
-        var top = 1.35 * (highest > 0 ? Math.Max(highest, Math.Min(flat, 2 * highest)) : flat);
+        var (given, taken) = (Most(source), Most(load));
+        var flat =
+            highest > 0 && given > 4 * highest
+                ? highest
+                : Math.Max(highest, highest > 0 ? given : Math.Min(given, taken));
+        var top = 1.3 * flat;
         var seen = source.Concat(load).Where(p => p.Y > 0.01 * top).Select(p => p.X);
         var points = crossings.Select(c => c.VoltageV);
         var last = source.Concat(load).Select(p => p.X).Where(double.IsFinite).DefaultIfEmpty(1).Max();
         var end = Math.Min(last, 1.06 * seen.Concat(points).Where(double.IsFinite).DefaultIfEmpty(1).Max());
         var begin = load.Where(p => p.Y > 0.01 * top).Select(p => p.X).Concat(points).DefaultIfEmpty(0).Min();
-        return new(begin > 0.5 * end ? RoundDown(begin - (0.25 * (end - begin)), end) : 0, RoundUp(end), RoundUp(top));
+        return new(begin > 0.5 * end ? RoundDown(begin - (0.25 * (end - begin)), end) : 0, end, RoundUp(top));
     }
 
     private static double Most(IReadOnlyList<(double X, double Y)> line) =>

@@ -36,10 +36,10 @@ internal static class TraceLayers
             ink.Line(at, frame.Top, at, frame.Top + (size * 0.6), new(layer.Tint, size * 0.1));
             var width = Typeface.WidthOf(moment.Words, size * 0.9, Weight.Medium);
             var left = Math.Max(frame.Left, Math.Min(at + (size * 0.3), frame.Right - width));
-            var row = Array.FindIndex(rows, end => end < Math.Min(left, at) - (size * 0.5));
-            if (width > 0 && row >= 0)
+            // The highest row from which the line down to the chart runs through no name.
+            var row = 1 + Array.FindLastIndex(rows, end => end >= Math.Min(left, at) - (size * 0.5));
+            if (width > 0 && row < rows.Length)
             {
-                // The highest row first, so that the line of an earlier moment runs beside the names of later ones.
                 var foot = frame.Top - (size * 0.35) - ((rows.Length - 1 - row) * MomentNames.Line * size);
                 ink.Line(
                     at,

@@ -29,6 +29,9 @@ internal sealed class FakeDesk : IBoardDesk
                 ["emitter.main.junction_max"] = "120 degC",
                 ["driver.main.current.rated"] = "1.75 A",
                 ["driver.main.efficiency"] = "",
+                ["driver.main.isolated"] = "yes",
+                ["driver.main.sense.side"] = "secondary",
+                ["driver.main.sense.carries"] = "smooth",
                 ["place.ambient"] = "22 degC ± 3 K",
                 ["place.ambient_max"] = "32 degC",
                 ["sink.main.base.across"] = "{92 mm}",
@@ -140,16 +143,23 @@ internal sealed class FakeDesk : IBoardDesk
                                 DefaultSource = v.Value.Length == 0 ? "common practice" : "",
                                 Help = "What this is, in a sentence of help from the one list of keys.",
                                 Accepts = "a temperature, such as 22 degC",
-                                Choices =
-                                    v.Key == "steps.arrangement"
-                                        ? ["series chain", "parallel branches", "selector"]
-                                        : [],
+                                Choices = Choices(v.Key),
                             }),
                         ]
                     )),
             ],
         };
     }
+
+    private static IReadOnlyList<string> Choices(string path) =>
+        path switch
+        {
+            "steps.arrangement" => ["series chain", "parallel branches", "selector"],
+            "driver.main.isolated" => ["yes", "no", "unknown"],
+            "driver.main.sense.side" => ["primary", "secondary", "unknown"],
+            "driver.main.sense.carries" => ["smooth", "pulsed", "unknown"],
+            _ => [],
+        };
 
     private static string Table(string path)
     {

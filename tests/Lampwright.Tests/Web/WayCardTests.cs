@@ -58,7 +58,7 @@ public sealed class WayCardTests : BunitContext
         Assert.Contains("1.5 stops", card, StringComparison.Ordinal);
         Assert.Contains("87\u202f%", card, StringComparison.Ordinal);
         Assert.Contains("4.4\u202fW", card, StringComparison.Ordinal);
-        Assert.Contains("driver is openedyes", card, StringComparison.Ordinal);
+        Assert.Contains("opens driveryes", card, StringComparison.Ordinal);
         Assert.Contains("blinksno", card, StringComparison.Ordinal);
 
         Assert.Contains("20–45 times a second", Card(WayKind.ConverterBehind), StringComparison.Ordinal);
