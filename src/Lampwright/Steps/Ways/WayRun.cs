@@ -122,15 +122,12 @@ internal sealed class WayRun
             {
                 var rising = next.V >= above;
                 h = Crossing(step, h, next, rising ? above : below, out next);
-                Advance(step, h, next with { V = rising ? above : below });
+                Advance(step, h, Time + h, next with { V = rising ? above : below });
                 return rising;
             }
 
-            Advance(step, h, next);
-            if (h == most)
-            {
-                Time = stop;
-            }
+            // The end exactly, not the sum that rounds to its neighbour.
+            Advance(step, h, h == most ? stop : Time + h, next);
         }
 
         return null;
@@ -173,18 +170,17 @@ internal sealed class WayRun
         return h;
     }
 
-    private void Advance(in WayStep step, double h, WayStepResult next)
+    private void Advance(in WayStep step, double h, double end, WayStepResult next)
     {
         if (_recording)
         {
-            var end = _d.RateV(Time + h, next.V, next.I);
-            var middle = (0.5 * (_v + next.V)) + (h * (step.RateV - end) / 8);
+            var middle = (0.5 * (_v + next.V)) + (h * (step.RateV - _d.RateV(end, next.V, next.I)) / 8);
             middle =
                 _d.Henry > 0 || _d.Ripples ? middle : Math.Clamp(middle, Math.Min(_v, next.V), Math.Max(_v, next.V));
-            Keep(Time + (0.5 * h), middle);
+            Keep(0.5 * (Time + end), middle);
         }
 
-        (Time, _v, _i) = (Time + h, next.V, next.I);
+        (Time, _v, _i) = (end, next.V, next.I);
         Keep(Time, _v);
     }
 

@@ -92,9 +92,7 @@ internal sealed class WaySwitches
 
     /// <summary>Three waits of the driver between tries, in seconds; 0 where it does not wait.</summary>
     public double WaitS =>
-        _driver is { RestartS: > 0 and < 1e3 } && (DriverStarts.Count > 0 || double.IsFinite(_retryAt))
-            ? 4 * _driver.RestartS
-            : 0;
+        _driver is { RestartS: > 0 and < 1e3 } && (DriverStarts.Count > 0 || Waits) ? 4 * _driver.RestartS : 0;
 
     /// <summary>The next time at which the clock switches something, in seconds.</summary>
     public double NextTime => Math.Min(_edgeAt, Math.Min(_retryAt, _giveUpAt));
