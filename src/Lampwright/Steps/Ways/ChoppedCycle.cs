@@ -26,6 +26,25 @@ public readonly record struct ChoppedCycle(
     double Decay
 )
 {
+    // Abscissae and weights of five-point Gauss quadrature on 0 to 1.
+    private static readonly double[] At =
+    [
+        0.0469100770306680,
+        0.2307653449471585,
+        0.5,
+        0.7692346550528415,
+        0.9530899229693320,
+    ];
+
+    private static readonly double[] Weight =
+    [
+        0.1184634425280945,
+        0.2393143352496832,
+        0.2844444444444444,
+        0.2393143352496832,
+        0.1184634425280945,
+    ];
+
     /// <summary>The cycle for an emitter that is a straight line, V = Vd + Rd·I.</summary>
     /// <param name="setA">Current of the source in amperes; above 0.</param>
     /// <param name="kneeV">Vd in volts.</param>
@@ -112,23 +131,13 @@ public readonly record struct ChoppedCycle(
     /// <param name="state">What <paramref name="of"/> is told besides.</param>
     internal double Mean<TState>(double duty, Func<TState, double, double> of, TState state)
     {
-        ReadOnlySpan<double> at = [0.0469100770306680, 0.2307653449471585, 0.5, 0.7692346550528415, 0.9530899229693320];
-        ReadOnlySpan<double> weight =
-        [
-            0.1184634425280945,
-            0.2393143352496832,
-            0.2844444444444444,
-            0.2393143352496832,
-            0.1184634425280945,
-        ];
-
         // I(t) = rest + (peak − rest)·exp(−Decay·t): the rest follows from the two ends.
         var kept = Math.Exp(-Decay);
         var rest = kept < 1 ? (EndA - (PeakA * kept)) / (1 - kept) : PeakA;
         var sum = 0.0;
-        for (var k = 0; k < at.Length; k++)
+        for (var k = 0; k < At.Length; k++)
         {
-            sum += weight[k] * of(state, Math.Max(0, rest + ((PeakA - rest) * Math.Exp(-Decay * at[k]))));
+            sum += Weight[k] * of(state, Math.Max(0, rest + ((PeakA - rest) * Math.Exp(-Decay * At[k]))));
         }
 
         return duty * sum;

@@ -6,11 +6,16 @@ internal readonly record struct ChoppedHalf(
     double EmitterW,
     double SwitchW,
     double LeastShare,
-    double LeastA
+    double LeastA,
+    double MostShare,
+    double MostA
 )
 {
     /// <summary>Least duty that is looked at.</summary>
     public static double LeastDuty => 0.1;
+
+    /// <summary>Share of light that half is met by; the band of any emitter is far wider.</summary>
+    private static readonly double Near = 1e-3;
 
     /// <summary>The duty at which the mean light is half, null where even the least duty gives more.</summary>
     public static ChoppedHalf Of(WayFacts facts, in WayDraw draw, in HalfLight half)
@@ -19,37 +24,40 @@ internal readonly record struct ChoppedHalf(
         var cycle = Cycle(facts, draw, low);
         var leastShare = cycle.Mean(low, (h, i) => h.Share(i), half);
         var leastA = cycle.MeanA;
-        if (!(leastShare < 0.5))
+        var open = Cycle(facts, draw, high);
+        var (mostShare, mostA) = (open.Mean(high, (h, i) => h.Share(i), half), open.MeanA);
+        if (!(leastShare < 0.5) || !(mostShare > 0.5))
         {
-            return new(null, 0, 0, leastShare, leastA);
+            return new(null, 0, 0, leastShare, leastA, mostShare, mostA);
         }
 
         // Regula falsi with the Illinois rule: the light rises steadily with the duty.
-        var (under, over) = (leastShare - 0.5, 0.5);
-        var duty = 0.5;
+        var (under, over) = (leastShare - 0.5, mostShare - 0.5);
+        var (duty, side) = (0.0, 0);
         for (var pass = 0; pass < 12; pass++)
         {
             duty = low + ((high - low) * under / (under - over));
             cycle = Cycle(facts, draw, duty);
             var miss = cycle.Mean(duty, (h, i) => h.Share(i), half) - 0.5;
-            if (Math.Abs(miss) < 1e-4)
+            if (Math.Abs(miss) < Near)
             {
                 break;
             }
 
+            // The end that stays twice counts half.
             if (miss < 0)
             {
-                (low, under, over) = (duty, miss, over * (pass > 0 ? 0.5 : 1));
+                (low, under, over, side) = (duty, miss, side < 0 ? 0.5 * over : over, -1);
             }
             else
             {
-                (high, over, under) = (duty, miss, under * (pass > 0 ? 0.5 : 1));
+                (high, over, under, side) = (duty, miss, side > 0 ? 0.5 * under : under, 1);
             }
         }
 
         var emitterW = cycle.Mean(duty, (h, i) => h.PowerW(i), half);
         var switchW = WayExamples.SwitchOhm * cycle.Mean(duty, (_, i) => i * i, 0);
-        return new(duty, emitterW, switchW, leastShare, leastA);
+        return new(duty, emitterW, switchW, leastShare, leastA, mostShare, mostA);
     }
 
     /// <summary>The cycle at a duty.</summary>

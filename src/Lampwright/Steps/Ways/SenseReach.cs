@@ -2,7 +2,7 @@ namespace Lampwright.Steps.Ways;
 
 /// <summary>How far a changed sense resistance reaches: least and greatest current, and what bounds them.</summary>
 /// <remarks>
-/// Least: the driver's label, half of the inductor's ripple where the peak is controlled (below it the current law ends), and the
+/// Least: the driver's label, half of the inductor's ripple (below it the current law ends), and the
 /// lower end of the output window with a hot emitter. Most: the rated current, the emitter's limit, and the upper end of the window with
 /// a cold one. A chain that is chosen bounds both by its own resistances.
 /// </remarks>
@@ -42,11 +42,9 @@ internal sealed class SenseReach
             least = WayExamples.LeastShare * _facts.Spec.Driver.RatedA;
         }
 
-        var sense = _facts.Spec.Driver.Sense;
-        if (sense.Control != SenseControl.Average && WayFacts.Sound(sense.InductorRippleA) / 2 > least)
+        if (Threshold.Law?.EndsBelowA is { } ends && ends > least)
         {
-            least = WayFacts.Sound(sense.InductorRippleA)!.Value / 2;
-            bound = SenseBound.Ripple;
+            (least, bound) = (ends, SenseBound.Ripple);
         }
 
         if (_facts.WindowLeastV is { } window && draw.Model.VoltageV(least, _facts.HotK) < window)

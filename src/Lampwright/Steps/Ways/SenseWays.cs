@@ -22,7 +22,7 @@ internal static class SenseWays
             return new(
                 Verdict.Stop,
                 WayBench.Text(
-                    $"between two positions the sense loop is open, the driver sees no current and pushes up to {f.LimitV:0.#} V{most} until the next contact closes"
+                    $"Between two positions the sense loop is open, the driver sees no current and pushes up to {f.LimitV:0.#} V{most} until the next contact closes."
                 ),
                 Told.No,
                 Told.Yes,

@@ -12,7 +12,7 @@ internal static class SeriesResistorWay
         var ohm = f.LimitV > half.HalfV ? (f.LimitV - half.HalfV) / half.HalfA : half.HalfV / half.HalfA;
         var circuit = new WayCircuit(bench.Output(half.SetA), bench.Emitter with { SeriesOhm = ohm }, f.OutputF);
         var lost = half.SetA * half.SetA * freeOhm;
-        var hz = bench.TripHz(0.05 * half.SetA, f.OutputF);
+        var hz = bench.TripHz(half.SetA - half.HalfA, f.OutputF);
         var lead = WayBench.Text(
             $"The driver keeps its {half.SetA:0.##} A through any resistor: up to {freeOhm:0.#} ohm it only burns up to {lost:0.#} W and dims nothing"
         );

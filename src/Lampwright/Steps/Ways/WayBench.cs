@@ -60,7 +60,9 @@ internal sealed class WayBench
             Safety = WaySafety.Of(Facts, kind, opensDriver),
             Stops = stops,
             Verdict = stopped ? Verdict.Stop : words.Verdict,
-            Reason = stopped ? WaySafety.Stopped(Facts, stops, words.Reason) : words.Reason,
+            Reason = stopped
+                ? WaySafety.Stopped(Facts, stops, words.Reason, words.Verdict >= Verdict.AskFirst)
+                : words.Reason,
             Picture = new(circuit, Crossings.Of(circuit)),
             Circuit = circuit,
         };
@@ -70,14 +72,16 @@ internal sealed class WayBench
     /// <remarks>Between two trips lie the wait and the time in which the output climbs again, at most from nothing to the limit.</remarks>
     /// <param name="netA">Least current that is left for the capacitor on the way up, in amperes.</param>
     /// <param name="farad">Capacitor at the node, in farad.</param>
-    public Extent? TripHz(double netA, double farad)
+    /// <param name="extraS">Time beyond that, in seconds: a voltage that climbs over several chopped cycles.</param>
+    public Extent? TripHz(double netA, double farad, double extraS = 0)
     {
         if (Facts.RestartS is not { } wait)
         {
             return null;
         }
 
-        var climb = farad * Facts.LimitV / Math.Max(netA, 0.01 * Facts.SetA);
+        wait = Math.Max(wait, WaySwitches.LeastRestartS);
+        var climb = (farad * Facts.LimitV / Math.Max(netA, 1e-3 * Facts.SetA)) + extraS;
         return new(1 / (wait + climb), 1 / wait);
     }
 

@@ -1,3 +1,5 @@
+using Lampwright.Findings;
+
 namespace Lampwright.Steps.Ways;
 
 /// <summary>What the comparison was told, with what is no usable number counted as not known.</summary>
@@ -8,6 +10,7 @@ internal sealed class WayFacts
         Spec = spec;
         var (driver, around) = (spec.Driver, spec.Surroundings);
         Guard.Positive(driver.RatedA);
+        BoardStops = Board.BoardStops.Of(driver);
         SetA =
             Sound(driver.Sense.MeasuredA) is { } m && m < 5 * driver.RatedA && m > driver.RatedA / 5
                 ? m
@@ -42,6 +45,9 @@ internal sealed class WayFacts
     }
 
     public WaysSpec Spec { get; }
+
+    /// <summary>The stops that stand against wires from this driver.</summary>
+    public IReadOnlyList<Finding> BoardStops { get; }
 
     public EmitterModel Model { get; }
 

@@ -152,7 +152,13 @@ public sealed class WayNumbers
         }
 
         var found = ChoppedHalf.Of(_facts, draw, half);
-        var range = new WayNumber(Ordered(found.LeastShare, 1), Ordered(found.LeastA, half.SetA), null, null, null);
+        var range = new WayNumber(
+            Ordered(found.LeastShare, found.MostShare),
+            Ordered(found.LeastA, found.MostA),
+            null,
+            null,
+            null
+        );
         return found.Duty is null
             ? range
             : AtHalf(

@@ -1,5 +1,3 @@
-using Lampwright.Steps.Board;
-
 namespace Lampwright.Steps.Ways;
 
 /// <summary>What each way needs in safety, and the stops that no reason goes around.</summary>
@@ -85,42 +83,13 @@ internal static class WaySafety
         return list;
     }
 
-    /// <summary>Stops against wires from the sense path.</summary>
+    /// <summary>Stops against wires from the sense path, those of the board's reading, and that of a loop that opens.</summary>
     public static IReadOnlyList<string> SenseStops(WayFacts facts, bool opensLoop)
     {
-        var driver = facts.Spec.Driver;
-        var (side, isolated, smooth) = (
-            !BoardStops.SideStands(driver),
-            !BoardStops.IsolationStands(driver),
-            !BoardStops.CurrentStands(driver)
-        );
-        if (side && isolated && smooth && !opensLoop)
-        {
-            return None;
-        }
-
-        var stops = new List<string>(4);
-        if (!side)
-        {
-            stops.Add(StepsRules.SenseNotSecondary.Code);
-        }
-
-        if (!isolated)
-        {
-            stops.Add(StepsRules.OutputNotIsolated.Code);
-        }
-
-        if (!smooth)
-        {
-            stops.Add(StepsRules.PulsedSense.Code);
-        }
-
-        if (opensLoop)
-        {
-            stops.Add(StepsRules.SelectorOpens.Code);
-        }
-
-        return stops;
+        var stops = facts.BoardStops;
+        return !opensLoop
+            ? [.. stops.Select(s => s.Code)]
+            : [.. stops.Select(s => s.Code), StepsRules.SelectorOpens.Code];
     }
 
     private static readonly string[] NotIsolated = [StepsRules.OutputNotIsolated.Code];
@@ -132,33 +101,38 @@ internal static class WaySafety
     /// <summary>Nothing stands against it.</summary>
     public static IReadOnlyList<string> NoStops => None;
 
-    /// <summary>The reason of a way that a stop stands against: the stop alone, unless it would not work even so.</summary>
-    public static string Stopped(WayFacts facts, IReadOnlyList<string> stops, string reason)
+    /// <summary>The reason of a way that a stop stands against: the stops, and nothing that would lead around them.</summary>
+    /// <param name="facts">What was told.</param>
+    /// <param name="stops">Codes of the stops.</param>
+    /// <param name="reason">What else speaks against it; said where the loop opens, and where the way would not work in any case.</param>
+    /// <param name="works">Whether it would work but for the stops.</param>
+    public static string Stopped(WayFacts facts, IReadOnlyList<string> stops, string reason, bool works)
     {
-        var driver = facts.Spec.Driver;
-        var why = new List<string>(4);
-        foreach (var code in stops)
+        var text = new System.Text.StringBuilder();
+        foreach (var stop in facts.BoardStops)
         {
-            why.Add(
-                code == StepsRules.SenseNotSecondary.Code
-                    ? driver.Sense.Side == SenseSide.Primary
-                        ? "the sense part is at mains potential"
-                        : "the sense part is not shown to be on the output side and may be at mains potential"
-                    : code == StepsRules.OutputNotIsolated.Code
-                        ? driver.Isolated == Isolation.No
-                            ? "the output is connected to the mains"
-                            : "the output is not shown to be isolated from the mains"
-                        : code == StepsRules.PulsedSense.Code
-                            ? driver.Sense.Carries == SenseCarries.Pulsed
-                                ? "the sense part carries the pulses of the switching stage"
-                                : "the sense part is not shown to carry a smooth current"
-                            : reason
-            );
+            if (stops.Contains(stop.Code))
+            {
+                var what = stop.Message.Split(';')[0].TrimEnd('.');
+                text.Append(text.Length == 0 ? what : ", " + char.ToLowerInvariant(what[0]) + what[1..]);
+            }
         }
 
-        var all = string.Join(", ", why);
-        return char.ToUpperInvariant(all[0])
-            + all[1..].TrimEnd('.')
-            + ": no wire and no part worked by hand may be joined to it.";
+        if (text.Length > 0)
+        {
+            text.Append(": no wire and no part that a hand works may be joined to it");
+        }
+
+        if (text.Length == 0)
+        {
+            return reason;
+        }
+
+        return works
+            ? text.Append('.').ToString()
+            : text.Append("; nor would it work: ")
+                .Append(char.ToLowerInvariant(reason[0]))
+                .Append(reason.AsSpan(1))
+                .ToString();
     }
 }

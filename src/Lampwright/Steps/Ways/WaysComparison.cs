@@ -1,5 +1,3 @@
-using Lampwright.Findings;
-
 namespace Lampwright.Steps.Ways;
 
 /// <summary>What each way of dimming would do to one supply, driver and emitter, known before anything is desoldered.</summary>
@@ -32,7 +30,7 @@ public static class WaysComparison
             DimmingWays.Input(bench),
             DimmingWays.Other(bench),
         ];
-        IReadOnlyList<Finding> findings = [];
+        var findings = WayRules.Judge(bench);
         return new(ways, findings);
     }
 }
