@@ -12,7 +12,7 @@ public class WaysOverTimeTests
         var random = new Random(17);
         var (regulates, hiccups, rates) = (0, 0, 0);
         var wrong = new List<string>();
-        for (var round = 0; round < 150; round++)
+        for (var round = 0; round < 80; round++)
         {
             foreach (var way in WaysComparison.Of(WaysLight.Random(random)).Ways)
             {
@@ -60,7 +60,7 @@ public class WaysOverTimeTests
             wrong.Count == 0,
             $"{wrong.Count} of {regulates}/{hiccups}\n" + string.Join("\n\n", wrong.Take(12))
         );
-        Assert.True(regulates > 300 && hiccups > 100 && rates > 40, $"{regulates} {hiccups} {rates}");
+        Assert.True(regulates > 250 && hiccups > 80 && rates > 30, $"{regulates} {hiccups} {rates}");
     }
 
     // Long enough for the capacitor to fill many times over, and for six tries of a driver that trips.
