@@ -52,7 +52,7 @@ public static class TraceChart
         return new(
             title,
             new("Time", unit) { Least = fromS * factor, Most = toS * factor },
-            new("Light", "% of full") { Least = 0, Most = mostLight },
+            new("Light", "% of set") { Least = 0, Most = mostLight },
             [
                 new AreaLayer("light", Palette.Light, Envelope.Of(light, Columns)),
                 new LineLayer("emitter current", Palette.Flow, Envelope.Of(current, Columns))

@@ -34,7 +34,7 @@ internal static class TraceWords
         }
 
         return trace.Settled
-            ? $"It settles at {ChartText.Number(trace.MeanA)} A, {ChartText.Fixed(trace.LightShare[^1] * 100, 0)} % of full light."
+            ? $"It settles at {ChartText.Number(trace.MeanA)} A, {ChartText.Fixed(trace.LightShare[^1] * 100, 0)} % of the light at the set current."
             : "It has not come to rest in the time shown.";
     }
 

@@ -10,10 +10,12 @@ namespace Lampwright.Files.Packet.Sheets;
 internal static class WhyPage
 {
     private const double Gap = 6;
-    private const double Small = 2.6;
-    private const double LineHeight = Small * 1.3;
-    private const double NameWidth = 46;
-    private const double VerdictWidth = 21;
+    private const double Small = 2.35;
+    private const double LineHeight = Small * 1.28;
+    private const double NameWidth = 40;
+    private const double VerdictWidth = 19.5;
+    private const double LeastPicture = 46;
+    private const double MostPicture = 78;
     private static readonly string[] cautions = ["mains", "charge", "sense"];
 
     public static void Draw(PacketBook book)
@@ -29,10 +31,14 @@ internal static class WhyPage
         Verdict(flow, chosen.Way);
         Numbers(flow, chosen);
         var others = ways.Where(w => !w.IsChosen).ToList();
-        var below = Height(flow, chosen.Way, others) + CautionsHeight(flow, book);
-        Pictures(flow, chosen, Math.Clamp(flow.Room - below, 48, 78));
+
+        // Reasons in three lines where the sheet has room for them, else in two: one sheet it is.
+        var rest = Height(flow, chosen.Way, others, 3) + CautionsHeight(flow, book);
+        var lines = rest + LeastPicture <= flow.Room ? 3 : 2;
+        rest = Height(flow, chosen.Way, others, lines) + CautionsHeight(flow, book);
+        Pictures(flow, chosen, Math.Clamp(flow.Room - rest, LeastPicture, MostPicture));
         Notes(flow, chosen.Way);
-        Others(flow, others);
+        Others(flow, others, lines);
         CautionsOn(flow, book);
     }
 
@@ -76,7 +82,11 @@ internal static class WhyPage
 
     private static void Pictures(Flow flow, WayAnswer chosen, double height)
     {
-        Chart?[] charts = [OperatingChart.Of(chosen.Way.Picture, "Where driver and light meet"), Course(chosen)];
+        Chart?[] charts =
+        [
+            OperatingChart.Of(chosen.Way.Picture, "Where driver and light meet" + At(chosen)),
+            TraceChart.Of(chosen.Trace(), "The first tenth of a second" + At(chosen)),
+        ];
         var shown = charts.OfType<Chart>().ToList();
         if (shown.Count == 0)
         {
@@ -93,31 +103,22 @@ internal static class WhyPage
         flow.Skip(height + 2);
     }
 
-    private static Chart? Course(WayAnswer chosen) => TraceChart.Of(chosen.Trace(), "The first tenth of a second");
+    private static string At(WayAnswer chosen) =>
+        chosen.Way.Circuit.Source is DriverOutput driver ? $", set to {ChartText.Number(driver.SetA)} A" : "";
 
-    private static IEnumerable<string> Said(Way way)
-    {
-        if (way.Stresses.Count > 0)
-        {
-            yield return $"Stresses: {string.Join("; ", way.Stresses)}.";
-        }
-
-        if (way.Safety.Count > 0)
-        {
-            yield return $"Needs: {string.Join("; ", way.Safety)}.";
-        }
-    }
+    private static string Said(Way way) =>
+        way.Stresses.Count > 0 ? $"It stresses: {string.Join("; ", way.Stresses)}." : "";
 
     private static void Notes(Flow flow, Way way)
     {
-        foreach (var said in Said(way))
+        if (Said(way) is { Length: > 0 } said)
         {
             flow.Paragraph(said, Small);
             flow.Skip(0.6);
         }
     }
 
-    private static void Others(Flow flow, List<WayAnswer> others)
+    private static void Others(Flow flow, List<WayAnswer> others, int lines)
     {
         if (others.Count == 0)
         {
@@ -128,11 +129,11 @@ internal static class WhyPage
         foreach (var other in others)
         {
             var way = other.Way;
-            var height = RowHeight(flow, way);
+            var height = RowHeight(flow, way, lines);
             flow.Need(height);
             Put(flow, 0, NameLines(way), Palette.Ink, Weight.Medium);
             Put(flow, NameWidth, [Spoken.Of(way.Verdict)], TintOf(way.Verdict), Weight.Medium);
-            Put(flow, NameWidth + VerdictWidth, ReasonLines(flow, way), Palette.Ink, Weight.Regular);
+            Put(flow, NameWidth + VerdictWidth, ReasonLines(flow, way, lines), Palette.Ink, Weight.Regular);
             flow.Skip(height);
             flow.Ink.Line(flow.Left, flow.Y, flow.Left + flow.Width, flow.Y, new(Palette.Rule, 0.13));
         }
@@ -148,26 +149,26 @@ internal static class WhyPage
         }
     }
 
-    private static IReadOnlyList<string> NameLines(Way way) => AtMostTwo(way.Name, NameWidth - 2, Weight.Medium);
+    private static IReadOnlyList<string> NameLines(Way way) => AtMost(2, way.Name, NameWidth - 2, Weight.Medium);
 
-    private static IReadOnlyList<string> ReasonLines(Flow flow, Way way) =>
-        AtMostTwo(way.Reason, flow.Width - NameWidth - VerdictWidth, Weight.Regular);
+    private static IReadOnlyList<string> ReasonLines(Flow flow, Way way, int lines) =>
+        AtMost(lines, way.Reason, flow.Width - NameWidth - VerdictWidth, Weight.Regular);
 
-    // Two lines at most: the board has the rest.
-    private static IReadOnlyList<string> AtMostTwo(string text, double room, Weight weight)
+    private static IReadOnlyList<string> AtMost(int most, string text, double room, Weight weight)
     {
         var lines = Texts.Lines(PaperInk.Readable(text), room, Small, weight);
-        return lines.Count <= 2
+        return lines.Count <= most
             ? lines
-            : [lines[0], Texts.Fitting(string.Join(' ', lines.Skip(1)), room, Small, weight)];
+            : [.. lines.Take(most - 1), Texts.Fitting(string.Join(' ', lines.Skip(most - 1)), room, Small, weight)];
     }
 
-    private static double RowHeight(Flow flow, Way way) =>
-        1.8 + (Math.Max(NameLines(way).Count, ReasonLines(flow, way).Count) * LineHeight);
+    private static double RowHeight(Flow flow, Way way, int lines) =>
+        1.6 + (Math.Max(NameLines(way).Count, ReasonLines(flow, way, lines).Count) * LineHeight);
 
-    private static double Height(Flow flow, Way chosen, List<WayAnswer> others) =>
-        Said(chosen).Sum(s => TextHeight(flow, s, Small) + 0.6)
-        + (others.Count > 0 ? 10 + others.Sum(o => RowHeight(flow, o.Way)) : 0)
+    private static double Height(Flow flow, Way chosen, List<WayAnswer> others, int lines) =>
+        TextHeight(flow, Said(chosen), Small)
+        + 3
+        + (others.Count > 0 ? 10 + others.Sum(o => RowHeight(flow, o.Way, lines)) : 0)
         + 2;
 
     private static IEnumerable<Caution> CautionsFor(PacketBook book) =>

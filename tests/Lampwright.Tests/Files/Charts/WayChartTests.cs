@@ -127,7 +127,7 @@ public sealed class WayChartTests
         foreach (var (width, height) in new[] { (720, 360), (420, 330) })
         {
             var svg = XElement.Parse(ChartSvg.Of(TraceChart.Of(WayPictures.Blinking(40, 0.5))!, width, height));
-            Assert.Contains("Light, % of full", svg.Value, StringComparison.Ordinal);
+            Assert.Contains("Light, % of set", svg.Value, StringComparison.Ordinal);
             Assert.Contains("Current, A", svg.Value, StringComparison.Ordinal);
             Assert.Equal(48, svg.Elements().Count(e => (string?)e.Attribute("class") == "lw-readout"));
         }
