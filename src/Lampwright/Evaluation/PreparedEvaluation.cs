@@ -10,6 +10,7 @@ using Lampwright.Findings;
 using Lampwright.FitUp;
 using Lampwright.Readings;
 using Lampwright.Steps.Board;
+using Lampwright.Steps.Ways;
 
 namespace Lampwright.Evaluation;
 
@@ -39,6 +40,9 @@ public sealed class PreparedEvaluation
     private readonly double[] _x;
     private readonly double[] _nominal;
     private readonly Heat.SinkResult? _working;
+
+    /// <summary>What the comparison of ways is told, at the usual temperatures; null where the design says too little.</summary>
+    internal WaysSpec? WaysSpec => _ways?.Inputs.Spec;
 
     internal PreparedEvaluation(LightDesign design, IReadOnlyList<Reading> readings, IReadOnlyList<Finding> notes)
     {

@@ -45,7 +45,7 @@ public static class WaySimulation
         }
 
         var steady = WaySummary.Steady(run, circuit, end);
-        if (!steady && !run.Exhausted && !run.Switches.Chops && !run.Switches.Latched)
+        if (!steady && !run.Exhausted && !run.Switches.Latched && (run.Switches.Waits || !run.Switches.Chops))
         {
             run.Until((LookAhead * seconds) + run.Switches.WaitS, record: false, () => run.Switches.Cycles >= 3);
         }

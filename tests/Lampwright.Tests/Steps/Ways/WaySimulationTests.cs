@@ -151,6 +151,14 @@ public class WaySimulationTests
     }
 
     [Fact]
+    public void Slow_restart_is_found_behind_a_switch_that_chops()
+    {
+        var driver = Driver(1, 40, OverVoltage.Trips) with { RestartS = 0.5 };
+        var trace = WaySimulation.Of(new(driver, new ChoppedLine(Led, 200, 0.5, 0.01), 1e-5));
+        Assert.InRange(trace.HiccupHz!.Value, 1 / 0.52, 1 / 0.5);
+    }
+
+    [Fact]
     public void What_is_not_known_is_shown_as_the_worse()
     {
         var beyond = WaySimulation.Of(new(Driver(1, 32, OverVoltage.Unknown), Led, 1e-4));
