@@ -41,32 +41,11 @@ public sealed record Meter(
     /// <param name="what">What it reads.</param>
     public static Meter Usual(string kind, ReadingKind what)
     {
-        var found = UsualMeters.Rows.Where(row => row.What == what).ToArray();
+        var found = UsualMeters
+            .Rows.Where(r => string.Equals(r.What, what.ToString(), StringComparison.OrdinalIgnoreCase))
+            .ToArray();
         var row = found.FirstOrDefault(r => string.Equals(r.Kind, kind, StringComparison.OrdinalIgnoreCase));
         row = row.Kind is null ? found.MaxBy(r => (r.Relative, r.Absolute)) : row;
         return new(kind ?? "", 1, row.Relative, row.Absolute);
-    }
-
-    private static class UsualMeters
-    {
-        public static readonly (string Kind, ReadingKind What, double Relative, double Absolute)[] Rows = Read();
-
-        private static (string, ReadingKind, double, double)[] Read()
-        {
-            var table = TableResource.Read("meters.csv");
-            return
-            [
-                .. Enumerable
-                    .Range(0, table.RowCount)
-                    .Select(i =>
-                        (
-                            table.Text(i, "kind"),
-                            Enum.Parse<ReadingKind>(table.Text(i, "what"), ignoreCase: true),
-                            table.Number(i, "relative"),
-                            table.Number(i, "absolute_si")
-                        )
-                    ),
-            ];
-        }
     }
 }

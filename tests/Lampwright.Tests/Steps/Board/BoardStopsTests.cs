@@ -1,6 +1,7 @@
 using Lampwright.Findings;
 using Lampwright.Steps;
 using Lampwright.Steps.Board;
+using Lampwright.Steps.Ways;
 
 namespace Lampwright.Tests.Steps.Board;
 
@@ -72,6 +73,38 @@ public class BoardStopsTests
             var how = board.Questions.Single(q => q.Key.EndsWith(".carries", StringComparison.Ordinal)).HowToFindOut;
             Assert.Contains("Not by measuring", how, StringComparison.Ordinal);
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(EveryBoard))]
+    public void Every_way_through_the_sense_path_has_the_stops_of_the_board(
+        SenseSide side,
+        Isolation isolated,
+        SenseCarries carries,
+        SenseControl control
+    )
+    {
+        var driver = Boards.With(s => s with { Side = side, Carries = carries, Control = control }) with
+        {
+            Isolated = isolated,
+        };
+        var model = EmitterFit.From(new([new(0.2, 33, 1050), new(0.9, 34.9, 4350), new(1.8, 37.2, 7900)])).Model;
+        var ways = WaysComparison.Of(new(model, 2, driver, new(), null, null)).Ways;
+        WayKind[] inside =
+        [
+            WayKind.FixedSense,
+            WayKind.SteppedChain,
+            WayKind.ParallelBranches,
+            WayKind.SelectorShorting,
+            WayKind.SelectorOpening,
+        ];
+        foreach (var way in ways.Where(w => inside.Contains(w.Kind)))
+        {
+            Assert.Empty(BoardReading.Of(driver).Stops.Except(way.Stops));
+            Assert.True(way.Stops.Count == 0 || way.Verdict == Verdict.Stop, $"{way.Kind}: {way.Verdict}");
+        }
+
+        Assert.Equal(inside.Length, ways.Count(w => inside.Contains(w.Kind)));
     }
 
     [Fact]
