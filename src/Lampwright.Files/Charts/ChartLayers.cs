@@ -9,6 +9,17 @@ internal static class ChartLayers
     {
         var dotLayers = Math.Max(1, chart.Layers.Count(l => l is DotLayer));
         var labels = new LabelRoom(frame.Left, frame.Top, frame.Right, frame.Bottom);
+        if (chart.Layers.Any(l => l is PinLayer))
+        {
+            foreach (var line in chart.Layers.OfType<LineLayer>())
+            {
+                foreach (var piece in ClippedLine.Pieces(line.Points, frame.X, frame.Up(line)))
+                {
+                    labels.TakeLine(piece, size * 0.5);
+                }
+            }
+        }
+
         foreach (var layer in chart.Layers)
         {
             switch (layer)

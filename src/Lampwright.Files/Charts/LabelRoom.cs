@@ -8,6 +8,27 @@ internal sealed class LabelRoom(double left, double top, double right, double bo
     /// <summary>Takes an area, so that no words come to lie on it.</summary>
     public void Take(double fromX, double fromY, double toX, double toY) => taken.Add((fromX, fromY, toX, toY));
 
+    /// <summary>Takes a line, so that words rather stand beside it than on it.</summary>
+    /// <param name="points">Its corners.</param>
+    /// <param name="step">Distance at which it is noticed, and its width.</param>
+    public void TakeLine(IReadOnlyList<(double X, double Y)> points, double step)
+    {
+        for (var i = 1; i < points.Count; i++)
+        {
+            var (a, b) = (points[i - 1], points[i]);
+            var pieces = Math.Max(1, (int)(Math.Sqrt(Square(b.X - a.X) + Square(b.Y - a.Y)) / step));
+            for (var k = 0; k < pieces; k++)
+            {
+                var share = (k + 0.5) / pieces;
+                var (x, y) = (a.X + (share * (b.X - a.X)), a.Y + (share * (b.Y - a.Y)));
+                var half = step / 4 * Math.Min(1, Math.Abs(b.X - a.X) + Math.Abs(b.Y - a.Y));
+                Take(x - half, y - half, x + half, y + half);
+            }
+        }
+    }
+
+    private static double Square(double value) => value * value;
+
     /// <summary>Upper left corner of a box beside a point, and takes it: the clearest of eight places, kept inside the frame.</summary>
     public (double Left, double Top) Beside(double x, double y, double width, double height, double gap)
     {

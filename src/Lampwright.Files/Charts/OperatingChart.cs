@@ -58,8 +58,27 @@ public static class OperatingChart
 
     private static IEnumerable<ChartLayer> Nothing => [];
 
-    private static IReadOnlyList<(double X, double Y)> Drawn(OperatingLine line) =>
-        [.. line.VoltageV.Zip(line.CurrentA)];
+    /// <summary>The line, broken where it jumps: a load that is switched off under a voltage takes nothing in between.</summary>
+    private static IReadOnlyList<(double X, double Y)> Drawn(OperatingLine line)
+    {
+        var points = new List<(double X, double Y)>(line.VoltageV.Count);
+        var span = line.VoltageV[^1] - line.VoltageV[0];
+        for (var i = 0; i < line.VoltageV.Count; i++)
+        {
+            if (
+                i > 0
+                && line.VoltageV[i] - line.VoltageV[i - 1] <= 1e-6 * span
+                && line.CurrentA[i] != line.CurrentA[i - 1]
+            )
+            {
+                points.Add((line.VoltageV[i], double.NaN));
+            }
+
+            points.Add((line.VoltageV[i], line.CurrentA[i]));
+        }
+
+        return points;
+    }
 
     private static List<Pin> Pins(IReadOnlyList<Crossing> crossings, bool stable) =>
         [.. crossings.Where(c => c.Stable == stable).Select(c => new Pin(c.VoltageV, c.CurrentA, c.Words, Numbers(c)))];

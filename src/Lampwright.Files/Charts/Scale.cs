@@ -44,8 +44,24 @@ internal sealed record Scale(
         var last = axis.Most is null ? Math.Ceiling((most / tick) - 1e-9) * tick : most;
         var start = (long)Math.Ceiling((first / tick) - 1e-9);
         var count = (int)Math.Clamp(Math.Floor((last / tick) + 1e-9) - start + 1, 0, 200);
-        var decimals = Math.Clamp((int)Math.Ceiling(-Math.Log10(tick) - 1e-9), 0, 9);
+        var decimals = DecimalsOf(tick);
         return new(first, last, from, to, [.. Enumerable.Range(0, count).Select(i => (start + i) * tick)], decimals);
+    }
+
+    /// <summary>Decimals that tell neighbouring ticks without rounding them: two for 0.25, none for 25.</summary>
+    private static int DecimalsOf(double tick)
+    {
+        var first = Math.Clamp((int)Math.Floor(-Math.Log10(tick) - 1e-9), 0, 9);
+        for (var decimals = first; decimals < 9; decimals++)
+        {
+            var whole = tick * Math.Pow(10, decimals);
+            if (Math.Abs(whole - Math.Round(whole)) < 1e-6 * whole)
+            {
+                return decimals;
+            }
+        }
+
+        return 9;
     }
 
     /// <summary>The round number (1, 2, 2.5, 5 times a power of ten) next above.</summary>

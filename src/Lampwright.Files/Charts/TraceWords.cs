@@ -25,7 +25,7 @@ internal static class TraceWords
         var dark = DarkShare(trace, most);
         if (dark > 0.98)
         {
-            return "It lights up and goes dark for good.";
+            return "It lights up and is dark at the end of this time.";
         }
 
         if (dark > 0.01)

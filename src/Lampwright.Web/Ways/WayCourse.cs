@@ -12,7 +12,7 @@ internal static class WayCourse
     public static WayTrace Of(Way way)
     {
         var first = WaySimulation.Of(way.Circuit, UsualS);
-        var seconds = Seconds(first.HiccupHz);
+        var seconds = Seconds(first.HiccupHz ?? way.HiccupHz?.Least);
         return seconds > UsualS ? WaySimulation.Of(way.Circuit, seconds) : first;
     }
 

@@ -122,6 +122,6 @@ public sealed class BoardViewTests : BunitContext
     private IRenderedComponent<BoardView> Show(DriverSpec driver) =>
         Render<BoardView>(p =>
             p.AddCascadingValue(new BoardContext(_desk.State, "1111", _ => { }))
-                .Add(b => b.Reading, BoardReading.Of(driver))
+                .Add(b => b.Answer, new() { Reading = BoardReading.Of(driver) })
         );
 }

@@ -33,4 +33,28 @@ public sealed class ScaleTests
     [InlineData(1234.6, 0, "1235")]
     public void Numbers_have_a_true_minus_sign_and_no_minus_zero(double value, int decimals, string expected) =>
         Assert.Equal(expected, ChartText.Fixed(value, decimals));
+
+    [Theory]
+    [InlineData(0.25, "0.75")]
+    [InlineData(2.5, "7.5")]
+    [InlineData(25, "75")]
+    [InlineData(0.2, "0.6")]
+    [InlineData(0.001, "0.003")]
+    [InlineData(500, "1500")]
+    public void A_tick_is_never_rounded_to_another_number(double tick, string third)
+    {
+        var scale = Scale.Of(
+            new("", "")
+            {
+                Tick = tick,
+                Least = 0,
+                Most = 3 * tick,
+            },
+            [],
+            0,
+            100,
+            4
+        );
+        Assert.Equal(third, scale.Text(scale.Ticks[3]));
+    }
 }

@@ -64,6 +64,27 @@ public sealed class WayChartTests
     }
 
     [Fact]
+    public void A_load_that_is_switched_off_under_a_voltage_is_not_joined_across_the_jump()
+    {
+        IReadOnlyList<OperatingLine> lines =
+        [
+            new("source", [0, 10, 20, 30], [2, 2, 2, 2]),
+            new("load", [0, 10, 10, 30], [0, 0, 3, 1]),
+        ];
+        var chart = OperatingChart.Of(lines, [], "t")!;
+        Assert.Equal(3, Paths(chart).Count()); // the source, and the load on either side
+    }
+
+    [Fact]
+    public void Words_of_a_crossing_stand_beside_the_lines()
+    {
+        var room = new LabelRoom(0, 0, 400, 200);
+        room.TakeLine([(190, 190), (200, 100), (240, 0)], 6);
+        var (left, top) = room.Beside(200, 100, 90, 30, 8);
+        Assert.True(left + 90 <= 200 || top >= 100, $"{left}, {top}");
+    }
+
+    [Fact]
     public void Words_of_crossings_keep_clear_of_each_other()
     {
         var room = new LabelRoom(0, 0, 400, 200);
