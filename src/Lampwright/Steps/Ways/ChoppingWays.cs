@@ -67,11 +67,11 @@ internal static class ChoppingWays
         }
         else
         {
-            var half50 = number.EfficiencyAtHalf is null
-                ? "never reaches half of the light"
-                : "gets to half of the light";
+            var reaches = number.EfficiencyAtHalf is null
+                ? "never comes down to half of the light"
+                : "comes to half of the light only when on for less";
             var reason = WayBench.Text(
-                $"Half of the time on, the capacitor{taken} makes up for it in peaks of {cycle.PeakA:0.##} A{over} until the driver's limit of {f.LimitV:0.#} V cuts in, so the mean only falls to {cycle.MeanA:0.##} A and it {half50} with less"
+                $"Half of the time on, the capacitor{taken} makes up for it in peaks of {cycle.PeakA:0.##} A{over} until the driver's limit of {f.LimitV:0.#} V cuts in, so the mean only falls to {cycle.MeanA:0.##} A and it {reaches}"
             );
             words =
                 f.Over == OverVoltage.Clamps

@@ -9,7 +9,15 @@ internal static class SenseWays
     {
         var f = bench.Facts;
         var stops = WaySafety.SenseStops(f, kind == WayKind.SelectorOpening);
-        return bench.Judged(kind, bench.Plain(bench.Half.HalfA), Words(bench, kind), stops, opensDriver: true);
+
+        // Half of the light, or what comes nearest to it within the reach.
+        var amps = bench.Half.HalfA;
+        if (bench.Numbers(kind).CurrentA is { } reach)
+        {
+            amps = Math.Clamp(amps, reach.Least, reach.Most);
+        }
+
+        return bench.Judged(kind, bench.Plain(amps), Words(bench, kind), stops, opensDriver: true);
     }
 
     private static WayWords Words(WayBench bench, WayKind kind)

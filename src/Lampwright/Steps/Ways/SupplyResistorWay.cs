@@ -28,13 +28,17 @@ internal static class SupplyResistorWay
         var known = f.InputOnV is not null && f.InputOffV is not null && !f.Alternating && onV < f.SupplyV;
         Extent? hz = known
             ? new(
-                1 / Period(f, total, drawn, WayExamples.InputRangeF.Most, onV, offV),
+                1
+                    / (
+                        Period(f, total, drawn, WayExamples.InputRangeF.Most, onV, offV)
+                        + Math.Max(WayExamples.SoftStartS, f.RestartS ?? 0)
+                    ),
                 1 / Period(f, total, drawn, WayExamples.InputRangeF.Least, onV, offV)
             )
             : null;
         var starts = onV < f.SupplyV;
         var reason = WayBench.Text(
-            $"The driver takes {inputW:0.#} W whatever its voltage, so the light stays as it is up to {mostOhm:0.##} ohm (which then burns {atA * atA * mostOhm:0.#} W at {atA:0.##} A) and beyond, as with the {ohm:0.##} ohm that would halve a filament lamp, {(starts ? "its input collapses and it starts and stops " + WayBench.Rate(hz) : "it does not start at all")}{Taken(f)}."
+            $"The driver takes {inputW:0.#} W whatever its voltage, so the light stays as it is up to {mostOhm:0.##} ohm (which then burns {atA * atA * mostOhm:0.#} W at {atA:0.##} A) and beyond, as with the {ohm:0.##} ohm that would halve a filament lamp, {(starts ? "its input collapses and it starts and stops " + WayBench.Rate(hz) + Taken(hz) : "it does not start at all")}{Taken(f)}."
         );
         string[] stresses =
         [
@@ -68,6 +72,13 @@ internal static class SupplyResistorWay
 
     private static double Period(WayFacts f, double ohm, double drawn, double farad, double onV, double offV) =>
         ConstantPowerInput.HiccupPeriodS(f.SupplyV, ohm, drawn, farad, onV, offV);
+
+    private static string Taken(Extent? hz) =>
+        hz is null
+            ? ""
+            : WayBench.Text(
+                $" ({WayExamples.InputRangeF.Least * 1e6:0} µF to {WayExamples.InputRangeF.Most * 1e6:0} µF at its input and up to {WayExamples.SoftStartS * 1e3:0} ms of soft start taken)"
+            );
 
     private static string Taken(WayFacts f)
     {

@@ -53,7 +53,7 @@ public sealed record Way
     /// <summary>Whether it starts and stops again and again.</summary>
     public required Told Hiccups { get; init; }
 
-    /// <summary>Light it reaches as shares of the light at the rated current, least and most; null where it gives no steady light.</summary>
+    /// <summary>Light it reaches as shares of the light the driver gives as it is (its measured current, else the rated), least and most; null where it gives no steady light.</summary>
     public Extent? LightShare { get; init; }
 
     /// <summary>Emitter currents it reaches, in amperes; null where it gives no steady light.</summary>

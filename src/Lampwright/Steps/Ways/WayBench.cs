@@ -91,8 +91,14 @@ internal sealed class WayBench
     /// <summary>A rate in words.</summary>
     public static string Rate(Extent? hz) =>
         hz is not { } r ? "at a rate that is not known"
-        : r.Most > 1.1 * r.Least ? Text($"{r.Least:G2} to {r.Most:G2} times a second")
-        : Text($"about {r.Most:G2} times a second");
+        : r.Most > 1.1 * r.Least ? $"{Hertz(r.Least)} to {Hertz(r.Most)} times a second"
+        : $"about {Hertz(r.Most)} times a second";
+
+    // Two digits are all that such a rate is good for.
+    private static string Hertz(double hz) =>
+        hz < 10 ? Text($"{hz:0.0#}") : Text($"{Math.Round(hz / Decade(hz)) * Decade(hz):0}");
+
+    private static double Decade(double hz) => Math.Pow(10, Math.Floor(Math.Log10(hz)) - 1);
 
     public static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -24,6 +24,9 @@ internal static class WayExamples
     /// <summary>Capacitors at a driver's input that are met, in farad.</summary>
     public static Extent InputRangeF => new(22e-6, 470e-6);
 
+    /// <summary>Longest soft start of a driver's input, in seconds; the time simulation has none.</summary>
+    public static double SoftStartS => 0.05;
+
     /// <summary>What stays across the output once its capacitor is taken out, in farad.</summary>
     public static double LeftOverF => 1e-6;
 
