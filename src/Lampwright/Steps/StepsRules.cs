@@ -253,5 +253,6 @@ public static partial class StepsRules
         NotComputable,
         StepMissed,
         UnusualThreshold,
+        .. ChainProof.ChainRules.All,
     ];
 }

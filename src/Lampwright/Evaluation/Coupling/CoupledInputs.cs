@@ -2,6 +2,7 @@ using Lampwright.Design;
 using Lampwright.Heat;
 using Lampwright.Light;
 using Lampwright.Steps;
+using Lampwright.Steps.ChainProof;
 
 namespace Lampwright.Evaluation.Coupling;
 
@@ -34,6 +35,9 @@ internal sealed record CoupledInputs
 
     /// <summary>Where the resistor values come from: <c>given</c> or <c>first search</c>.</summary>
     public required string ChosenBy { get; init; }
+
+    /// <summary>What the search for the chain came to, null where the values are given or nothing was searched for.</summary>
+    public ChainSearchResult? Search { get; init; }
 
     public required PreparedSink? Sink { get; init; }
 

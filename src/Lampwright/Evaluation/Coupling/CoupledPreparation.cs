@@ -7,6 +7,7 @@ using Lampwright.FitUp;
 using Lampwright.Heat;
 using Lampwright.Light;
 using Lampwright.Steps;
+using Lampwright.Steps.ChainProof;
 
 namespace Lampwright.Evaluation.Coupling;
 
@@ -52,7 +53,16 @@ internal static class CoupledPreparation
         var fit = EmitterFit.From(emitterSpec);
         var light = LightMap.Spec(design, parts) is { } spec ? LightModel.Prepare(spec) : null;
         var luxPerLm = light?.Result(light.Spec.Nominal).CentreLuxPerLm ?? 0;
-        var (chain, onBoard, chosenBy) = Chain(steps, fit, driver, threshold, parts, luxPerLm);
+        var (chain, onBoard, asked) = Chain(steps, fit, driver, threshold, parts, luxPerLm);
+        if (asked is { } searched)
+        {
+            findings.AddRange(ChainRules.Searched(searched.Spec, searched.Found, chain.Path));
+            if (ChainRules.Order(searched.Spec.WantedA, chain.Path + ".targets") is { } order)
+            {
+                findings.Add(order);
+            }
+        }
+
         var stepsSpec = new StepsSpec(emitterSpec, driverSpec, chain);
         var told = StepsStation.Evaluate(stepsSpec);
         if (told.Network is not { } network)
@@ -84,7 +94,8 @@ internal static class CoupledPreparation
             Driver = driver,
             Network = network,
             FixedIsOnBoard = onBoard,
-            ChosenBy = chosenBy,
+            ChosenBy = asked?.Found.Found == true ? "first search" : "given",
+            Search = asked?.Found,
             Sink = sink,
             OutsideRange = OutsideRange(sink, design, emitterSpec, fit),
             Light = light,
@@ -92,7 +103,7 @@ internal static class CoupledPreparation
         };
     }
 
-    private static (ChainSpec Chain, bool OnBoard, string ChosenBy) Chain(
+    private static (ChainSpec Chain, bool OnBoard, (ChainSearchSpec Spec, ChainSearchResult Found)? Asked) Chain(
         Design.Steps steps,
         EmitterFit fit,
         DriverModel driver,
@@ -106,13 +117,14 @@ internal static class CoupledPreparation
             return (
                 StepsMap.Chain(steps, chosen.Fixed?.Nominal ?? threshold.Ohm, [.. chosen.Chain.Select(v => v.Nominal)]),
                 chosen.Fixed is null,
-                "given"
+                null
             );
         }
 
-        return FirstSearch.Of(steps, fit, driver, threshold, parts, luxPerLm) is { } found
-            ? (StepsMap.Chain(steps, found.FixedOhm, found.ChainOhm), found.FixedOhm == threshold.Ohm, "first search")
-            : (StepsMap.Chain(steps, threshold.Ohm, []), true, "given");
+        var asked = FirstSearch.Of(steps, fit, driver, threshold, parts, luxPerLm);
+        return asked is { Found: { Found: true } found }
+            ? (StepsMap.Chain(steps, found.Ohms[0], [.. found.Ohms.Skip(1)]), found.Ohms[0] == threshold.Ohm, asked)
+            : (StepsMap.Chain(steps, threshold.Ohm, []), true, asked);
     }
 
     private static PreparedSink? Sink(

@@ -1,5 +1,6 @@
 using Lampwright.Evaluation.Maps;
 using Lampwright.Steps;
+using Lampwright.Steps.ChainProof;
 using Lampwright.Tables;
 
 namespace Lampwright.Evaluation.Coupling;
@@ -10,7 +11,25 @@ internal static class FirstSearch
     // A usual warm junction: the search needs amps before heat is known, and a few kelvin move a step by less than a resistor does.
     private static readonly double WarmK = 338.15;
 
-    public static (double FixedOhm, IReadOnlyList<double> ChainOhm)? Of(
+    // Air round the resistors when the light is warm, and how far a new contact scatters about its typical value to either side
+    // (5 to 95 %): common practice, no source.
+    private static readonly double WarmAirK = 338.15;
+    private static readonly double ContactScatter = 1.64;
+
+    // A budget of boxes and no clock: typing stays live on any machine, and the same light has the same chain everywhere.
+    private static readonly int LiveBoxes = 20_000;
+
+    /// <summary>What the search came to; null where there is nothing to search for.</summary>
+    public static (ChainSearchSpec Spec, ChainSearchResult Found)? Of(
+        Design.Steps steps,
+        EmitterFit fit,
+        DriverModel driver,
+        SenseThreshold threshold,
+        LightParts parts,
+        double luxPerLm
+    ) => Spec(steps, fit, driver, threshold, parts, luxPerLm) is { } spec ? (spec, ChainSearch.Find(spec)) : null;
+
+    private static ChainSearchSpec? Spec(
         Design.Steps steps,
         EmitterFit fit,
         DriverModel driver,
@@ -20,38 +39,55 @@ internal static class FirstSearch
     )
     {
         var wanted = Wanted(steps, fit.Model, luxPerLm);
-        if (wanted.Count == 0 || steps.Switches is < 1 or > 10)
+        var network = new ChainNetwork(StepsMap.Chain(steps, threshold.Ohm, []));
+        if (wanted.Count == 0 || steps.Switches < 1 || steps.Switches > ChainSpec.MostSwitches)
         {
             return null;
         }
 
+        var part = network.Spec.Fixed;
+        var kind = new StockPart(
+            threshold.Ohm,
+            part.AllowedW(WarmAirK),
+            Math.Clamp(steps.Part.Tolerance.Nominal, 0, 0.5),
+            part.TempcoPerK,
+            part.RisePerWattK
+        );
         var series = ESeries.Has(steps.Stock) ? steps.Stock : "E24";
-        var network = new ChainNetwork(StepsMap.Chain(steps, threshold.Ohm, []));
-        var (kind, rating) = (network.Spec.Arrangement, steps.Part.Rating.Nominal);
+        var arrangement = network.Spec.Arrangement;
         var stock =
             steps.Stock == "drawer"
-                ? ChainSearchSpec.StockOf(kind, steps.Drawer.Select(v => v.Nominal), driver, wanted, rating)
-                : ChainSearchSpec.StockOf(kind, series, driver, wanted, rating);
-        if (stock.Count == 0)
+                ? ChainSearchSpec.StockOf(arrangement, steps.Drawer.Select(v => v.Nominal), driver, wanted, kind)
+                : ChainSearchSpec.StockOf(arrangement, series, driver, wanted, kind);
+        if (stock.Count == 0 || !kind.Usable)
         {
             return null;
         }
 
-        var spec = new ChainSearchSpec(
-            kind,
+        var contact = steps.ContactTypical;
+        return new ChainSearchSpec(
+            arrangement,
             wanted,
             steps.Switches,
             stock,
             driver,
-            steps.ContactTypical.Nominal,
-            network.LeadOhm(298.15),
+            contact.Nominal,
+            network.LeadOhm(ResistorPart.ReferenceK),
             Math.Min(
                 parts.Emitter.CurrentMax?.Nominal ?? double.MaxValue,
                 parts.Driver?.Rated?.Nominal ?? double.MaxValue
-            ),
-            new StockPart(threshold.Ohm, rating)
-        );
-        return ChainSearch.Find(spec) is { } found ? (found.Fixed.Ohm, [.. found.Chain.Select(p => p.Ohm)]) : null;
+            )
+        )
+        {
+            Fixed = kind,
+            ContactLeastOhm = contact.Nominal / ContactScatter,
+            ContactMostOhm = contact.Nominal * ContactScatter,
+            AirMostK = WarmAirK,
+            LeadTolerance = 0.07,
+            TempcoIsLimit = network.Spec.TempcoIsLimit,
+            MostBoxes = LiveBoxes,
+            Workers = 1,
+        };
     }
 
     private static List<double> Wanted(Design.Steps steps, EmitterModel emitter, double luxPerLm)

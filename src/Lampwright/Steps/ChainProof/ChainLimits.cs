@@ -1,0 +1,212 @@
+namespace Lampwright.Steps.ChainProof;
+
+/// <summary>Currents and powers that no chain may exceed, for single chains and for boxes.</summary>
+internal sealed class ChainLimits
+{
+    // Rounding must not turn a chain away that stands on a limit.
+    private static readonly double Slack = 1e-9;
+
+    private readonly ChainModel _model;
+    private readonly DriverModel _driver;
+    private readonly double _contact;
+    private readonly double _lead;
+    private readonly double _leastTotal;
+    private readonly double _mostTotal;
+
+    public ChainLimits(ChainModel model)
+    {
+        _model = model;
+        _driver = model.Spec.Driver;
+        (_contact, _lead) = (model.Spec.ContactOhm, model.Spec.LeadOhm);
+        _leastTotal = _driver.ThresholdV / ((model.MostA * (1 + Slack)) + _driver.OffsetA);
+        _mostTotal =
+            model.Spec.LeastA is { } least && (least * (1 - Slack)) + _driver.OffsetA > 0
+                ? _driver.ThresholdV / ((least * (1 - Slack)) + _driver.OffsetA)
+                : double.PositiveInfinity;
+    }
+
+    /// <summary>The limit that every chain of the box breaks, or null.</summary>
+    /// <param name="least">Least index of each position.</param>
+    /// <param name="most">Greatest index of each position.</param>
+    public ClosedBy? Broken(ReadOnlySpan<int> least, ReadOnlySpan<int> most)
+    {
+        if (Total(most, brightest: true) < _leastTotal)
+        {
+            return ClosedBy.MostCurrent;
+        }
+
+        if (double.IsFinite(_mostTotal) && Total(least, brightest: false) > _mostTotal)
+        {
+            return ClosedBy.LeastCurrent;
+        }
+
+        if (
+            _model.Spec.CornerMostA is { } corner
+            && BrightestAtCorner(most, least.SequenceEqual(most)) > corner * (1 + Slack)
+        )
+        {
+            return ClosedBy.CornerCurrent;
+        }
+
+        var others = Others(most);
+        for (var k = 0; k < least.Length; k++)
+        {
+            if (Power(least, most, k, others) > _model.Values(k).AllowedAmong(least[k], most[k]) * (1 + Slack))
+            {
+                return ClosedBy.Power;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The first fixed value that can keep the greatest current beside the greatest values of the others.</summary>
+    public int LeastFixed(ReadOnlySpan<int> most)
+    {
+        if (_model.Parallel || _model.Selector)
+        {
+            return 0;
+        }
+
+        var ohms = _model.Fixed.Ohm;
+        var needed = (_leastTotal - (Total(most, brightest: true) - ohms[most[0]])) * (1 - 1e-13);
+        var (a, z) = (0, most[0]);
+        while (a < z)
+        {
+            var m = (a + z) >> 1;
+            (a, z) = ohms[m] < needed ? (m + 1, z) : (a, m);
+        }
+
+        return a;
+    }
+
+    /// <summary>Power that a position of one chain carries in its worst combination, watts.</summary>
+    /// <remarks>Open with all others closed in series, chosen by the selector, alone as a branch: the current is greatest then.</remarks>
+    public double Power(ReadOnlySpan<int> at, int k) => Power(at, at, k, Others(at));
+
+    // For a box: a power that no chain of it stays under.
+    private double Power(ReadOnlySpan<int> least, ReadOnlySpan<int> most, int k, double others)
+    {
+        var values = _model.Values(k);
+        var (low, high) = (values.Part[least[k]], values.Part[most[k]]);
+        if (_model.Parallel)
+        {
+            var through = _driver.ThresholdV / (high + (k == 0 ? 0 : _contact + _lead));
+            return through * through * low;
+        }
+
+        var total =
+            _model.Selector ? others + (_model.Positions == 1 ? 0 : (k > 0 ? high : Least(most)) + _contact)
+            : k == 0 ? others
+            : others - values.ByPassed[most[k]] + high;
+        var amps = _driver.CurrentA(total);
+        return amps * amps * low;
+    }
+
+    // The loop with every switch closed, at stated values; for a selector what stays whichever position is chosen.
+    private double Others(ReadOnlySpan<int> at)
+    {
+        var total = _model.Fixed.Part[at[0]] + _lead;
+        for (var j = 1; j < at.Length && !_model.Selector && !_model.Parallel; j++)
+        {
+            total += _model.Switched.ByPassed[at[j]];
+        }
+
+        return total;
+    }
+
+    // The selector's brightest position is that of the least resistance.
+    private double Least(ReadOnlySpan<int> at)
+    {
+        var least = double.PositiveInfinity;
+        for (var j = 1; j < at.Length; j++)
+        {
+            least = Math.Min(least, _model.Switched.Part[at[j]]);
+        }
+
+        return least;
+    }
+
+    private double Total(ReadOnlySpan<int> at, bool brightest)
+    {
+        var r0 = _model.Fixed.Ohm[at[0]];
+        if (_model.Parallel)
+        {
+            var siemens = 0.0;
+            for (var k = 1; brightest && k < at.Length; k++)
+            {
+                siemens += 1 / (_model.Switched.Ohm[at[k]] + _contact);
+            }
+
+            return siemens > 0 ? 1 / ((1 / r0) + (1 / (_lead + (1 / siemens)))) : r0;
+        }
+
+        var edge = brightest ? _model.MostA : _model.Spec.LeastA ?? 0;
+        var heat = _model.Fixed.Heat[at[0]];
+        var total = r0 + _lead;
+        if (_model.Selector)
+        {
+            if (at.Length > 1)
+            {
+                // Nominal resistances ascend with the index, so the extreme position has the extreme index.
+                var index = at[1];
+                foreach (var i in at[1..])
+                {
+                    index = brightest ? Math.Min(index, i) : Math.Max(index, i);
+                }
+
+                total += _model.Switched.Ohm[index] + _contact;
+                heat += _model.Switched.Heat[index];
+            }
+        }
+        else
+        {
+            for (var k = 1; k < at.Length; k++)
+            {
+                var ohm = _model.Switched.Ohm[at[k]];
+                total += brightest ? _model.Switched.ByPassed[at[k]] : ohm;
+                heat += brightest ? 0 : _model.Switched.Heat[at[k]];
+            }
+        }
+
+        return heat == 0 || edge > 1e9 ? total : total + (heat * edge * edge);
+    }
+
+    // Heat at the low end lowers the resistance where the coefficient may have either sign.
+    private double BrightestAtCorner(ReadOnlySpan<int> at, bool one)
+    {
+        var (ends, first) = one ? (_model.Switched.Low, _model.Fixed.Low) : (_model.Switched.Up, _model.Fixed.Up);
+        var edge = _model.Spec.CornerMostA!.Value;
+        var r0 = first.Open[at[0]] + (first.Heat[at[0]] * edge * edge);
+        var total = r0 + _model.LowLead;
+        if (_model.Parallel)
+        {
+            var siemens = 0.0;
+            for (var k = 1; k < at.Length; k++)
+            {
+                siemens -= ends.Closed[at[k]];
+            }
+
+            total = siemens > 0 ? 1 / ((1 / r0) + (1 / (_model.LowLead + (1 / siemens)))) : r0;
+        }
+        else if (_model.Selector && at.Length > 1)
+        {
+            var chosen = double.PositiveInfinity;
+            foreach (var i in at[1..])
+            {
+                chosen = Math.Min(chosen, ends.Open[i] + (ends.Heat[i] * edge * edge));
+            }
+
+            total += chosen;
+        }
+        else if (!_model.Selector)
+        {
+            for (var k = 1; k < at.Length; k++)
+            {
+                total += ends.Closed[at[k]];
+            }
+        }
+
+        return (_model.HighV / total) - _model.OffsetA;
+    }
+}

@@ -1,0 +1,173 @@
+using Lampwright.Tables;
+
+namespace Lampwright.Steps.ChainProof;
+
+/// <summary>What a chain is to be best in.</summary>
+public enum ChainObjective
+{
+    /// <summary>The worst relative error with every tolerance, drift, contact and lead at the end of its range that hurts most.</summary>
+    WorstCorner,
+
+    /// <summary>The worst relative error at nominal values.</summary>
+    Nominal,
+}
+
+/// <summary>What the search for a chain is told. Currents in amperes, resistances in ohm, temperatures in kelvin.</summary>
+/// <param name="Arrangement">How the resistors stand to each other.</param>
+/// <param name="WantedA">Wanted currents.</param>
+/// <param name="Switches">How many switches, or positions of a selector, 0 to <see cref="ChainSpec.MostSwitches"/>.</param>
+/// <param name="Stock">What may be taken.</param>
+/// <param name="Driver">The driver at nominal.</param>
+/// <param name="ContactOhm">Resistance of one closed contact; ≥ 0.</param>
+/// <param name="LeadOhm">Resistance of the leads in the sense loop; ≥ 0.</param>
+/// <param name="MostA">Nominal current that no combination may exceed.</param>
+public sealed record ChainSearchSpec(
+    Arrangement Arrangement,
+    IReadOnlyList<double> WantedA,
+    int Switches,
+    IReadOnlyList<StockPart> Stock,
+    DriverModel Driver,
+    double ContactOhm,
+    double LeadOhm,
+    double MostA
+)
+{
+    /// <summary>Parts beyond this count are left aside, with a finding.</summary>
+    public static int MostStock => 20_000;
+
+    /// <summary>Distinct values of the stock up to which two parts are joined; beyond it each position takes one part.</summary>
+    public static int MostJoinedStock => 400;
+
+    /// <summary>What the chain is to be best in.</summary>
+    public ChainObjective Objective { get; init; } = ChainObjective.WorstCorner;
+
+    /// <summary>Switches are thrown one after another: the k-th wanted current, brightest first, is met with the first k − 1 switches open. Not for a selector.</summary>
+    public bool OneAfterAnother { get; init; }
+
+    /// <summary>The fixed resistor where it stays as it is, null where it is chosen too.</summary>
+    public StockPart? Fixed { get; init; }
+
+    /// <summary>Whether a position may take two parts, in series or side by side.</summary>
+    public bool Joined { get; init; }
+
+    /// <summary>Least resistance of a position.</summary>
+    public double LeastOhm { get; init; } = 1e-9;
+
+    /// <summary>Greatest resistance of a position.</summary>
+    public double MostOhm { get; init; } = 1e9;
+
+    /// <summary>Current below which no combination may fall, null where there is none.</summary>
+    public double? LeastA { get; init; }
+
+    /// <summary>Current that must not be exceeded with everything at its worst end, null where only the nominal limit holds.</summary>
+    public double? CornerMostA { get; init; }
+
+    /// <summary>Rating of one switch, null where it is not known.</summary>
+    public double? SwitchA { get; init; }
+
+    /// <summary>Greatest relative deviation of the driver's threshold that counts in the worst corner; 0 to below 1.</summary>
+    public double ThresholdTolerance { get; init; }
+
+    /// <summary>Least resistance of a closed contact; null for <see cref="ContactOhm"/>.</summary>
+    public double? ContactLeastOhm { get; init; }
+
+    /// <summary>Greatest resistance of a closed contact; null for <see cref="ContactOhm"/>.</summary>
+    public double? ContactMostOhm { get; init; }
+
+    /// <summary>Greatest relative deviation of the leads; 0 to below 1.</summary>
+    public double LeadTolerance { get; init; }
+
+    /// <summary>Air round the resistors at nominal.</summary>
+    public double AirK { get; init; } = ResistorPart.ReferenceK;
+
+    /// <summary>Coolest air round the resistors; null for <see cref="AirK"/>.</summary>
+    public double? AirLeastK { get; init; }
+
+    /// <summary>Hottest air round the resistors; null for <see cref="AirK"/>.</summary>
+    public double? AirMostK { get; init; }
+
+    /// <summary>True when temperature coefficients are limits to both sides, so that they count in the worst corner only.</summary>
+    public bool TempcoIsLimit { get; init; } = true;
+
+    /// <summary>About how many boxes are looked at before the search stops with the best so far; it never takes more than three times as many.</summary>
+    public long MostBoxes { get; init; } = 20_000_000;
+
+    /// <summary>How many threads take part; the answer is the same for any count.</summary>
+    public int Workers { get; init; } = 2;
+
+    /// <summary>Whether the result carries the list of closed cases for an independent check.</summary>
+    public bool WithCertificate { get; init; }
+
+    /// <summary>Combinations of the switches that can be thrown.</summary>
+    public int CombinationCount =>
+        Arrangement == Arrangement.Selector ? Math.Max(1, Switches)
+        : OneAfterAnother ? Switches + 1
+        : 1 << Switches;
+
+    /// <summary>Place of a combination in the order of <see cref="ChainNetwork"/>.</summary>
+    /// <param name="combination">0 to <see cref="CombinationCount"/> − 1.</param>
+    public int NetworkIndex(int combination) =>
+        Arrangement == Arrangement.Selector || !OneAfterAnother
+            ? combination
+            : ((1 << combination) - 1) << (Switches - combination);
+
+    /// <summary>The values of an E series that can matter for wanted currents, all of one kind.</summary>
+    /// <param name="arrangement">How the resistors stand to each other.</param>
+    /// <param name="series">Name of the series, for example <c>E24</c>.</param>
+    /// <param name="driver">The driver.</param>
+    /// <param name="wantedA">Wanted currents.</param>
+    /// <param name="kind">What each part is like; its resistance does not matter.</param>
+    public static IReadOnlyList<StockPart> StockOf(
+        Arrangement arrangement,
+        string series,
+        DriverModel driver,
+        IReadOnlyList<double> wantedA,
+        StockPart kind
+    )
+    {
+        var (least, most) = Range(arrangement, driver, wantedA);
+        return least > most ? [] : [.. ESeries.Between(series, least, most).Select(r => kind with { Ohm = r })];
+    }
+
+    /// <summary>The values of a drawer that can matter for wanted currents, all of one kind.</summary>
+    /// <param name="arrangement">How the resistors stand to each other.</param>
+    /// <param name="drawerOhm">What lies in the drawer; any may be taken more than once.</param>
+    /// <param name="driver">The driver.</param>
+    /// <param name="wantedA">Wanted currents.</param>
+    /// <param name="kind">What each part is like; its resistance does not matter.</param>
+    public static IReadOnlyList<StockPart> StockOf(
+        Arrangement arrangement,
+        IEnumerable<double> drawerOhm,
+        DriverModel driver,
+        IReadOnlyList<double> wantedA,
+        StockPart kind
+    )
+    {
+        var (least, most) = Range(arrangement, driver, wantedA);
+        return [.. drawerOhm.Where(r => r >= least && r <= most).Distinct().Order().Select(r => kind with { Ohm = r })];
+    }
+
+    // The least and the greatest resistance that can matter; the least above the greatest where no current is wanted.
+    private static (double Least, double Most) Range(
+        Arrangement arrangement,
+        DriverModel driver,
+        IReadOnlyList<double> wantedA
+    )
+    {
+        ArgumentNullException.ThrowIfNull(driver);
+        ArgumentNullException.ThrowIfNull(wantedA);
+        double[] sound = [.. wantedA.Where(a => a is > 0 and < 1e9)];
+        if (sound.Length == 0)
+        {
+            return (1, 0);
+        }
+
+        // In series a part far below the brightest step's resistance is lost among contacts, and one above the dimmest's is of no
+        // use. A branch is never smaller than the brightest step's resistance, and one far above the dimmest's does nothing.
+        var (bright, dim) = (driver.SenseOhm(sound.Max()), driver.SenseOhm(sound.Min()));
+        var (from, to) =
+            arrangement == Arrangement.ParallelBranches ? (bright / 1.2, dim * 20) : (bright / 25, dim * 1.2);
+        var least = Math.Clamp(from, 1e-6, 1e9);
+        return (least, Math.Clamp(to, least, 1e9));
+    }
+}
