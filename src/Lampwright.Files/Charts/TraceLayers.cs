@@ -30,6 +30,7 @@ internal static class TraceLayers
     {
         var rows = new double[MomentNames.Rows(layer)];
         Array.Fill(rows, double.NegativeInfinity);
+        var leaders = new List<double>();
         foreach (var moment in layer.Moments.Where(m => frame.X.Holds(m.X)))
         {
             var at = frame.X.At(moment.X);
@@ -38,18 +39,19 @@ internal static class TraceLayers
             var left = Math.Max(frame.Left, Math.Min(at + (size * 0.3), frame.Right - width));
             // The highest row from which the line down to the chart runs through no name.
             var row = 1 + Array.FindLastIndex(rows, end => end >= Math.Min(left, at) - (size * 0.5));
-            if (width > 0 && row < rows.Length)
+            if (width > 0 && row < rows.Length && !leaders.Exists(x => x > left && x < left + width))
             {
                 var foot = frame.Top - (size * 0.35) - ((rows.Length - 1 - row) * MomentNames.Line * size);
                 ink.Line(
                     at,
-                    foot - (size * 0.75),
+                    left < at ? foot + (size * 0.2) : foot - (size * 0.75),
                     at,
                     frame.Bottom,
                     new(layer.Tint, size * 0.06, [size * 0.3, size * 0.3])
                 );
                 ink.Text(moment.Words, left, foot, new(size * 0.9, layer.Tint, Weight: Weight.Medium));
                 rows[row] = left + width;
+                leaders.Add(at);
             }
         }
     }

@@ -8,12 +8,12 @@ internal static class WayCourse
     private const double UsualS = 0.1;
     private const double MostS = 3;
 
-    /// <summary>The course of a way over the first 100 ms, longer where it starts and stops more slowly.</summary>
-    public static WayTrace Of(Way way)
+    /// <summary>The course of a way over the first 100 ms, and over a longer time where it starts and stops more slowly; null otherwise.</summary>
+    public static (WayTrace First, WayTrace? Longer) Of(Way way)
     {
         var first = WaySimulation.Of(way.Circuit, UsualS);
         var seconds = Seconds(first.HiccupHz ?? way.HiccupHz?.Least);
-        return seconds > UsualS ? WaySimulation.Of(way.Circuit, seconds) : first;
+        return (first, seconds > UsualS ? WaySimulation.Of(way.Circuit, seconds) : null);
     }
 
     /// <summary>Time that is watched, in seconds: three starts and a bit, 3 s at most.</summary>

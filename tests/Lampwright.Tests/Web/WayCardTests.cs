@@ -107,7 +107,9 @@ public sealed class WayCardTests : BunitContext
         Assert.Equal(1.6, WayCourse.Seconds(2), 9);
         Assert.Equal(3, WayCourse.Seconds(0.1));
         var trips = SampleWays.All.Single(w => w.Way.Kind == WayKind.SelectorOpening).Way;
-        var trace = WayCourse.Of(trips);
+        var (first, longer) = WayCourse.Of(trips);
+        var trace = Assert.IsType<WayTrace>(longer);
+        Assert.Equal(0.1, first.TimeS[^1], 6);
         Assert.InRange(trace.TimeS[^1], 1, 3);
         Assert.InRange(TraceStarts(trace), 2, 5);
 

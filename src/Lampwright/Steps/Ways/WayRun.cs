@@ -4,7 +4,7 @@ namespace Lampwright.Steps.Ways;
 internal sealed class WayRun
 {
     /// <summary>Steps a run may take, rejected ones and those that look for an event included.</summary>
-    private static readonly int MostSteps = 12_000;
+    private static readonly int MostSteps = 8_000;
 
     /// <summary>Events a run may have.</summary>
     private static readonly int MostEvents = 3000;
