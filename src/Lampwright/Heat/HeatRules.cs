@@ -161,6 +161,33 @@ public static class HeatRules
         Practice
     );
 
+    /// <summary>The grid's iteration did not come to rest.</summary>
+    public static readonly Rule GridNotConverged = new(
+        "HEA018",
+        "Grid did not come to rest",
+        Severity.Warn,
+        "Take a cell nearer to the thickness of base and fins, so that cells are not much longer one way; no temperature of this grid is used.",
+        "numerical: residual and heat balance"
+    );
+
+    /// <summary>More cells than are computed.</summary>
+    public static readonly Rule GridTooFine = new(
+        "HEA019",
+        "Grid too fine",
+        Severity.Warn,
+        "Take a larger cell: a quarter of the fin's thickness and a twentieth of the smallest source are enough.",
+        Practice
+    );
+
+    /// <summary>The grid's problem has no answer.</summary>
+    public static readonly Rule GridIllStated = new(
+        "HEA020",
+        "Nothing to compute on the grid",
+        Severity.Warn,
+        "Give the sink a source of heat inside its base, fins that fit side by side and a face that air or liquid cools.",
+        "definition"
+    );
+
     /// <summary>All rules.</summary>
     public static readonly IReadOnlyList<Rule> All =
     [
@@ -181,5 +208,8 @@ public static class HeatRules
         MeasuredForOneFanState,
         FanCurveUnusable,
         AirBesideFins,
+        GridNotConverged,
+        GridTooFine,
+        GridIllStated,
     ];
 }

@@ -157,7 +157,7 @@ public sealed class PreparedSink
         / spec.ConductivityWPerMK;
 
     private static Spreading Series(SinkSpec spec, IReadOnlyList<Footprint> sources, Footprint probe, bool local) =>
-        new(spec.AcrossM, spec.AlongM, spec.BaseThicknessM, sources, probe, 200, local);
+        new(spec.AcrossM, spec.AlongM, spec.BaseThicknessM, sources, probe, local);
 
     /// <summary>The part of a footprint that lies on the base; one that hangs over is told as a finding.</summary>
     private static Footprint Inside(Footprint f, SinkSpec spec)
