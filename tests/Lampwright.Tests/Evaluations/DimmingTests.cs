@@ -153,4 +153,27 @@ public sealed class DimmingTests
         Assert.Equal(951, bands.At(0).High, 2.0);
         Assert.Equal(new Predicted(7, 7, 7), bands.At(1));
     }
+
+    [Fact]
+    public void Supply_and_input_reach_the_judge_and_what_it_finds_is_a_finding()
+    {
+        var driver = Sample.Drivers[0] with { InputLeast = Value.Exact(180), InputMost = Value.Exact(264) };
+        var enough = Supplied(driver, 230);
+        Assert.DoesNotContain(enough.Findings, f => f.Code is "STP026" or "STP027");
+        var low = Supplied(driver, 110);
+        Assert.Contains(low.Findings, f => f.Code == "STP026");
+        Assert.True(low.HasStop);
+        Assert.Contains(Supplied(driver, 277).Findings, f => f.Code == "STP027");
+    }
+
+    private static LightEvaluation Supplied(Driver driver, double volts) =>
+        Evaluator.Evaluate(
+            Sample with
+            {
+                Drivers = [driver],
+                Place = Sample.Place with { Supply = new(SupplyKind.Ac, Value.Exact(volts), Value.Exact(50)) },
+            },
+            0,
+            TestContext.Current.CancellationToken
+        );
 }
