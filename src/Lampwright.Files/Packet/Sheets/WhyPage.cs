@@ -26,8 +26,10 @@ internal static class WhyPage
             return;
         }
 
-        var flow = new Flow(book, new("Why this way")).Begun();
-        flow.Title("Why this way", $"dimmed by: {chosen.Way.Name}");
+        var isWrong = chosen.Way.Verdict is Steps.Ways.Verdict.Stop or Steps.Ways.Verdict.DoesNotWork;
+        var title = isWrong ? "Why not this way" : "Why this way";
+        var flow = new Flow(book, new(title)).Begun();
+        flow.Title(title, $"{(isWrong ? "to be dimmed" : "dimmed")} by: {chosen.Way.Name}");
         Verdict(flow, chosen.Way);
         Numbers(flow, chosen);
         var others = ways.Where(w => !w.IsChosen).ToList();
