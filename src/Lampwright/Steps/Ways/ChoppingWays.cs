@@ -118,9 +118,11 @@ internal static class ChoppingWays
             WayBench.Text(
                 $"driver: its voltage limit of {f.LimitV:0.#} V in every cycle, {WayExamples.ChopHz:0} times a second"
             ),
-            WayBench.Text(
-                $"emitter: mains ripple no longer smoothed, up to {2 * half.SetA:0.##} A at its peak on a single-stage driver"
-            ),
+            f.Alternating
+                ? WayBench.Text(
+                    $"emitter: mains ripple no longer smoothed, up to {2 * half.SetA:0.##} A at its peak on a single-stage driver"
+                )
+                : "emitter: the driver's switching ripple no longer smoothed",
         ];
         var words = f.Over switch
         {
@@ -128,7 +130,7 @@ internal static class ChoppingWays
                 Verdict.WithDrawback,
                 lead
                     + WayBench.Text(
-                        $"; as it clamps there, half of the time on is half of the light at {bench.Numbers(WayKind.ChoppedWithoutCapacitor).EfficiencyAtHalf * 100:0} %, fully chopped at {WayExamples.ChopHz:0} Hz and with the mains ripple in it, which cameras see."
+                        $"; as it clamps there, half of the time on is half of the light at {bench.Numbers(WayKind.ChoppedWithoutCapacitor).EfficiencyAtHalf * 100:0} %, fully chopped at {WayExamples.ChopHz:0} Hz{(f.Alternating ? " and with the mains ripple in it" : "")}, which cameras see."
                     ),
                 Told.Yes,
                 Told.Yes,

@@ -38,7 +38,7 @@ internal static class SupplyResistorWay
             : null;
         var starts = onV < f.SupplyV;
         var reason = WayBench.Text(
-            $"The driver takes {inputW:0.#} W whatever its voltage, so the light stays as it is up to {mostOhm:0.##} ohm (which then burns {atA * atA * mostOhm:0.#} W at {atA:0.##} A) and beyond, as with the {ohm:0.##} ohm that would halve a filament lamp, {(starts ? "its input collapses and it starts and stops " + WayBench.Rate(hz) + Taken(hz) : "it does not start at all")}{Taken(f)}."
+            $"The driver takes {inputW:0.#} W whatever its voltage, so the light stays as it is up to {WayBench.Ohm(mostOhm)} (which then burns {atA * atA * mostOhm:0.#} W at {atA:0.##} A) and beyond, as with the {WayBench.Ohm(ohm)} that would halve a filament lamp, {(starts ? "its input collapses and it starts and stops " + WayBench.Rate(hz) + Taken(hz) : "it does not start at all")}{Taken(f)}."
         );
         string[] stresses =
         [

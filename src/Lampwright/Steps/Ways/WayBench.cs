@@ -100,6 +100,15 @@ internal sealed class WayBench
 
     private static double Decade(double hz) => Math.Pow(10, Math.Floor(Math.Log10(hz)) - 1);
 
+    /// <summary>A resistance to three digits, as a maker would look for it.</summary>
+    public static string Ohm(double ohm) =>
+        ohm.ToString(
+            ohm >= 99.95 ? "0"
+                : ohm >= 9.995 ? "0.#"
+                : "0.##",
+            CultureInfo.InvariantCulture
+        ) + " ohm";
+
     public static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
 

@@ -109,7 +109,7 @@ internal static class WayLines
             DriverOutput => "what the driver gives",
             SupplyBehindResistance s => string.Create(
                 CultureInfo.InvariantCulture,
-                $"what the supply gives through {s.Ohm:G3} ohm"
+                $"what the supply gives through {WayBench.Ohm(s.Ohm)}"
             ),
             _ => "what the source gives",
         };
