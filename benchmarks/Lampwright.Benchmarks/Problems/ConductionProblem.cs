@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Lampwright.Heat;
 using Lampwright.Heat.Grid;
 using Lampwright.References.Heat;
 
@@ -12,11 +13,25 @@ internal abstract class ConductionProblem : Problem
     public override Prepared Load(string file)
     {
         using var read = JsonDocument.Parse(File.ReadAllText(file));
-        var (spec, ambient) = Spec(read.RootElement);
+        try
+        {
+            var (spec, ambient) = Spec(read.RootElement);
+            return Load(spec, ambient);
+        }
+        catch (Exception e) when (e is ArgumentException or InvalidOperationException)
+        {
+            throw new BadProblemException(e.Message);
+        }
+    }
+
+    private static Prepared Load(GridSpec spec, double ambient)
+    {
         double peerMb = 0,
-            peerMax = double.NaN;
+            peerMax = double.NaN,
+            ownMb = double.NaN;
+        var series = Series(spec);
         return new(
-            () => Solved(GridSolver.Solve(spec)),
+            () => Solved(spec),
             solution =>
             {
                 var s = (GridSolution)solution;
@@ -30,37 +45,37 @@ internal abstract class ConductionProblem : Problem
                     iterations = s.Iterations,
                     residual = s.Residual,
                     balanceError = s.BalanceError,
-                    peakMemoryMb = Math.Round(PeakMb(), 1),
+                    peakMemoryMb = Math.Round(double.IsNaN(ownMb) ? PeakMb() : ownMb, 1),
+                    seriesMaxRise = series?.Peak().RiseK,
                     peerMaxRise = peerMax,
                     peerMemoryMb = Math.Round(peerMb, 1),
                 };
             }
         )
         {
-            PeerMs =
-                File.Exists(CalculixDeck.Program) && CalculixDeck.Fits(spec, spec.CellM)
-                    ? () =>
+            PeerMs = File.Exists(CalculixDeck.Program)
+                ? () =>
+                {
+                    // Before the deck is written: that takes memory of its own.
+                    ownMb = double.IsNaN(ownMb) ? PeakMb() : ownMb;
+                    var folder = Directory.CreateTempSubdirectory("lampwright-peer-").FullName;
+                    try
                     {
-                        var folder = Directory.CreateTempSubdirectory("lampwright-peer-").FullName;
-                        try
-                        {
-                            CalculixDeck.Write(spec, Path.Combine(folder, "grid.inp"), spec.CellM);
-                            var (ms, mb) = CalculixDeck.Run(folder, "grid");
-                            (peerMb, peerMax) = (
-                                mb,
-                                CalculixDeck
-                                    .Top(spec, Path.Combine(folder, "grid.dat"), spec.CellM)
-                                    .Cast<double>()
-                                    .Max()
-                            );
-                            return ms;
-                        }
-                        finally
-                        {
-                            Directory.Delete(folder, recursive: true);
-                        }
+                        CalculixDeck.Write(spec, Path.Combine(folder, "grid.inp"), spec.CellM);
+                        var (ms, mb) = CalculixDeck.Run(folder, "grid");
+                        (peerMb, peerMax) = (
+                            mb,
+                            CalculixDeck.Top(spec, Path.Combine(folder, "grid.dat"), spec.CellM).Cast<double>().Max()
+                        );
+                        return ms;
                     }
-                    : null,
+                    finally
+                    {
+                        Directory.Delete(folder, recursive: true);
+                    }
+                }
+                : null,
+            Also = series is null ? [] : [("seriesMs", () => Series(spec)!.Peak())],
         };
     }
 
@@ -95,8 +110,39 @@ internal abstract class ConductionProblem : Problem
             : throw new BadProblemException("source or sources is missing");
     }
 
-    private static GridSolution Solved(GridAnswer<GridSolution> answer) =>
-        answer.Solution ?? throw new BadProblemException(answer.Failure!.Reason.TrimEnd('.'));
+    /// <summary>The exact series, where there is one: a plate with no fins and a film below only.</summary>
+    private static SpreadingPeak? Series(GridSpec spec) =>
+        spec.Fins.Count > 0 || spec.Films != new GridFilms { BelowWPerM2K = spec.Films.BelowWPerM2K }
+            ? null
+            : new(
+                spec.AcrossM,
+                spec.AlongM,
+                spec.BaseThicknessM,
+                spec.ConductivityWPerMK,
+                spec.Films.BelowWPerM2K,
+                [
+                    .. spec.Sources.Select(s => new Footprint(
+                        s.CentreAcrossM,
+                        s.CentreAlongM,
+                        s.WidthM,
+                        s.DepthM,
+                        s.PowerW
+                    )),
+                ]
+            );
+
+    private static GridSolution Solved(GridSpec spec)
+    {
+        try
+        {
+            var answer = GridSolver.Solve(spec);
+            return answer.Solution ?? throw new BadProblemException(answer.Failure!.Reason.TrimEnd('.'));
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            throw new BadProblemException(e.Message);
+        }
+    }
 
     private static double PeakMb()
     {

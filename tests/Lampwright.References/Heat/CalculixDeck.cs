@@ -5,8 +5,10 @@ using Lampwright.Heat.Grid;
 
 namespace Lampwright.References.Heat;
 
-/// <summary>A problem of the grid solver as a deck for CalculiX: hexahedra of eight nodes on cells of one size, films and fluxes on their faces.</summary>
-/// <remarks>Only problems whose faces and sources fall on multiples of the cell: then both programs see the same shape.</remarks>
+/// <summary>A problem of the grid solver as a deck for CalculiX: hexahedra of eight nodes, films and fluxes on their faces.</summary>
+/// <remarks>
+/// Cells are laid as the grid lays them, between faces of the shape; a source gives each element what of it lies on the element. One metal only.
+/// </remarks>
 internal static class CalculixDeck
 {
     public static readonly string Program = "/usr/bin/ccx";
@@ -14,17 +16,16 @@ internal static class CalculixDeck
     /// <summary>Writes the deck; gives the number of elements.</summary>
     public static int Write(GridSpec spec, string file, double cellM, string solver = "ITERATIVE SCALING")
     {
-        int nx = Whole(spec.AcrossM / cellM),
-            ny = Whole(spec.AlongM / cellM),
-            nb = Whole(spec.BaseThicknessM / cellM),
-            nf = spec.Fins.Count > 0 ? Whole(spec.FinHeightM / cellM) : 0,
-            nz = nb + nf;
-        var fin = new bool[nx];
-        foreach (var f in spec.Fins)
-        {
-            Array.Fill(fin, true, Whole(f.FromM / cellM), Whole(f.ThicknessM / cellM));
-        }
-
+        var (xs, fin) = Across(spec, cellM);
+        var inBase = Even(0, spec.BaseThicknessM, cellM);
+        double[] ys = Even(0, spec.AlongM, cellM),
+            zs = spec.Fins.Count > 0
+                ? [.. inBase, .. Even(spec.BaseThicknessM, spec.FinHeightM, cellM).Skip(1)]
+                : inBase;
+        int nx = fin.Length,
+            ny = ys.Length - 1,
+            nz = zs.Length - 1,
+            nb = inBase.Length - 1;
         bool Metal(int i, int k) => i >= 0 && i < nx && k < nz && (k < nb || fin[i]);
         long Node(int i, int j, int k) => 1 + i + (nx + 1L) * (j + (ny + 1L) * k);
         var used = new bool[(nx + 1) * (nz + 1)];
@@ -36,7 +37,7 @@ internal static class CalculixDeck
         {
             if (film > 0)
             {
-                films.Append(CultureInfo.InvariantCulture, $"{element},{face},0.,{film}\n");
+                films.Append(CultureInfo.InvariantCulture, $"{element},{face},0.,{film:G12}\n");
             }
         }
 
@@ -83,15 +84,19 @@ internal static class CalculixDeck
                     );
                     Film(e, "F3", j == 0 ? spec.Films.AlongEdgesWPerM2K : 0);
                     Film(e, "F5", j == ny - 1 ? spec.Films.AlongEdgesWPerM2K : 0);
-                    var flux =
+                    var heat =
                         k > 0
                             ? 0
-                            : spec
-                                .Sources.Where(s => Covers(s, (i + 0.5) * cellM, (j + 0.5) * cellM))
-                                .Sum(s => s.PowerW / (s.WidthM * s.DepthM));
+                            : spec.Sources.Sum(s =>
+                                s.PowerW
+                                / (s.WidthM * s.DepthM)
+                                * Overlap(xs[i], xs[i + 1], s.CentreAcrossM, s.WidthM)
+                                * Overlap(ys[j], ys[j + 1], s.CentreAlongM, s.DepthM)
+                            );
+                    var flux = heat / ((xs[i + 1] - xs[i]) * (ys[j + 1] - ys[j]));
                     if (flux > 0)
                     {
-                        fluxes.Append(CultureInfo.InvariantCulture, $"{e},S2,{flux}\n");
+                        fluxes.Append(CultureInfo.InvariantCulture, $"{e},S2,{flux:G12}\n");
                     }
                 }
             }
@@ -110,7 +115,7 @@ internal static class CalculixDeck
                         deck.Write(
                             string.Create(
                                 CultureInfo.InvariantCulture,
-                                $"{Node(i, j, k)},{i * cellM:R},{j * cellM:R},{-k * cellM:R}\n"
+                                $"{Node(i, j, k)},{xs[i]:G12},{ys[j]:G12},{-zs[k]:G12}\n"
                             )
                         );
                     }
@@ -130,7 +135,7 @@ internal static class CalculixDeck
         deck.Write(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"*MATERIAL,NAME=METAL\n*CONDUCTIVITY\n{spec.ConductivityWPerMK}\n*SOLID SECTION,ELSET=EALL,MATERIAL=METAL\n"
+                $"*MATERIAL,NAME=METAL\n*CONDUCTIVITY\n{spec.ConductivityWPerMK:G12}\n*SOLID SECTION,ELSET=EALL,MATERIAL=METAL\n"
             )
         );
         deck.Write(
@@ -185,8 +190,8 @@ internal static class CalculixDeck
     /// <summary>Rises of the nodes of the top face, from FILE.dat: by x, then y.</summary>
     public static double[,] Top(GridSpec spec, string datFile, double cellM)
     {
-        int nx = Whole(spec.AcrossM / cellM),
-            ny = Whole(spec.AlongM / cellM);
+        int nx = Across(spec, cellM).Fin.Length,
+            ny = Even(0, spec.AlongM, cellM).Length - 1;
         var top = new double[nx + 1, ny + 1];
         foreach (var line in File.ReadLines(datFile))
         {
@@ -206,33 +211,39 @@ internal static class CalculixDeck
         return top;
     }
 
-    /// <summary>Whether all faces and sources of a problem fall on multiples of a cell.</summary>
-    public static bool Fits(GridSpec spec, double cellM)
+    /// <summary>Edges of the cells across, and which cells lie over fins.</summary>
+    private static (double[] Edges, bool[] Fin) Across(GridSpec spec, double cellM)
     {
-        double[] lengths =
-        [
-            spec.AcrossM,
-            spec.AlongM,
-            spec.BaseThicknessM,
-            spec.FinHeightM,
-            .. spec.Fins.SelectMany(f => new[] { f.FromM, f.ThicknessM }),
-            .. spec.Sources.SelectMany(s =>
-                new[]
-                {
-                    s.CentreAcrossM - s.WidthM / 2,
-                    s.CentreAcrossM + s.WidthM / 2,
-                    s.CentreAlongM - s.DepthM / 2,
-                    s.CentreAlongM + s.DepthM / 2,
-                }
-            ),
-        ];
-        return lengths.All(l => Math.Abs(l / cellM - Math.Round(l / cellM)) < 1e-6);
+        List<double> edges = [0];
+        List<bool> fin = [];
+        void Add(double to, bool isFin)
+        {
+            if (to - edges[^1] > 1e-9)
+            {
+                var more = Even(edges[^1], to - edges[^1], cellM).Skip(1).ToArray();
+                edges.AddRange(more);
+                fin.AddRange(Enumerable.Repeat(isFin, more.Length));
+            }
+        }
+
+        foreach (var f in spec.Fins)
+        {
+            Add(f.FromM, isFin: false);
+            Add(f.FromM + f.ThicknessM, isFin: true);
+        }
+
+        Add(spec.AcrossM, isFin: false);
+        return ([.. edges], [.. fin]);
     }
 
-    private static bool Covers(GridSource s, double x, double y) =>
-        Math.Abs(x - s.CentreAcrossM) < s.WidthM / 2 && Math.Abs(y - s.CentreAlongM) < s.DepthM / 2;
+    private static double[] Even(double from, double length, double cellM)
+    {
+        var count = Math.Max(1, (int)Math.Round(length / cellM));
+        return [.. Enumerable.Range(0, count + 1).Select(i => from + length * i / count)];
+    }
 
-    private static int Whole(double cells) => (int)Math.Round(cells);
+    private static double Overlap(double from, double to, double centre, double size) =>
+        Math.Max(0, Math.Min(to, centre + size / 2) - Math.Max(from, centre - size / 2));
 
     /// <summary>High-water mark of a process, KB, as the kernel keeps it.</summary>
     private static long PeakKb(int process)

@@ -200,7 +200,6 @@ public sealed class GridTests
     private static double[,] Top(GridSpec spec)
     {
         Assert.SkipUnless(File.Exists(CalculixDeck.Program), "CalculiX is not installed (Debian: calculix-ccx).");
-        Assert.True(CalculixDeck.Fits(spec, spec.CellM));
         var folder = Directory.CreateTempSubdirectory("lampwright-calculix-").FullName;
         try
         {

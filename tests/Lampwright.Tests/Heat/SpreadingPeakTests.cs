@@ -95,6 +95,39 @@ public sealed class SpreadingPeakTests
         }
     }
 
+    /// <summary>A plate of twice the sides with mirrored sources is four such plates; its series is split at another place.</summary>
+    [Fact]
+    public void Where_the_series_is_split_does_not_show()
+    {
+        double[] signs = [-1, 1];
+        var four = (
+            from s in Three
+            from i in signs
+            from j in signs
+            select s with
+            {
+                CentreAcrossM = 0.1 + i * (0.1 - s.CentreAcrossM),
+                CentreAlongM = 0.12 + j * (0.12 - s.CentreAlongM),
+            }
+        ).ToArray();
+        SpreadingPeak doubled = new(0.2, 0.24, 0.006, 200, 400, four);
+        var single = Series(Three);
+        foreach (
+            var (x, y) in new[]
+            {
+                (0.03, 0.03),
+                (0.0689, 0.0394),
+                (0.04, 0.035),
+                (0.0, 0.0),
+                (0.1, 0.12),
+                (0.0475, 0.0755),
+            }
+        )
+        {
+            Assert.Equal(single.RiseAt(x, y), doubled.RiseAt(x, y), 2e-7 * single.RiseAt(x, y));
+        }
+    }
+
     [Fact]
     public void Influence_is_mutual()
     {
