@@ -12,6 +12,9 @@ public sealed record Driver(string Name)
     /// <summary>Least output current that it regulates, A.</summary>
     public Value? Least { get; init; }
 
+    /// <summary>Greatest current that its power stage gives when it sees nothing at its sense input, A.</summary>
+    public Value? Limit { get; init; }
+
     /// <summary>Least output voltage, V.</summary>
     public Value? WindowLeast { get; init; }
 

@@ -41,6 +41,30 @@ public sealed record Steps
     /// <summary>Cross-section of a lead, m².</summary>
     public Value LeadArea { get; init; } = new(0.75e-6, 0, Origin.Default, "steps.lead.area");
 
+    /// <summary>Whether the leads' strands are tinned.</summary>
+    public bool LeadTinned { get; init; }
+
+    /// <summary>Whether the emitter's leads run apart from the chain's, with plugs that cannot be exchanged.</summary>
+    public bool LeadsApart { get; init; }
+
+    /// <summary>Where the driver's sense input takes its voltage.</summary>
+    public SenseTaps Taps { get; init; } = SenseTaps.OnTheBoard;
+
+    /// <summary>What a rotary switch does between two positions.</summary>
+    public SelectorKind Selector { get; init; } = SelectorKind.Unknown;
+
+    /// <summary>Resistor on the driver's board across the two leads, ohm; null where there is none.</summary>
+    public Value? Bleed { get; init; }
+
+    /// <summary>Resistor on the driver's board in series with parallel branches, ohm; null where there is none.</summary>
+    public Value? Floor { get; init; }
+
+    /// <summary>Resistor on the driver's board from the sense input to the pad that the tap lead by-passes, ohm; null where there is none.</summary>
+    public Value? Fallback { get; init; }
+
+    /// <summary>Greatest current the switches are rated for, A.</summary>
+    public Value? ContactRating { get; init; }
+
     /// <summary>Resistor values the maker has chosen; null lets the first search pick them.</summary>
     public ChosenChain? Chosen { get; init; }
 }
@@ -99,6 +123,45 @@ public sealed record ResistorKind
 
     /// <summary>No power at this temperature, K.</summary>
     public Value ZeroAt { get; init; } = new(428.15, 0, Origin.Default, "steps.part.zero_at");
+
+    /// <summary>How the resistors can fail.</summary>
+    public ResistorFails Fails { get; init; } = ResistorFails.Unknown;
+}
+
+/// <summary>How a resistor can fail.</summary>
+public enum ResistorFails
+{
+    /// <summary>Nobody has looked.</summary>
+    Unknown,
+
+    /// <summary>Open only.</summary>
+    Open,
+
+    /// <summary>Short or open.</summary>
+    ShortOrOpen,
+}
+
+/// <summary>Where the driver's sense input takes its voltage.</summary>
+public enum SenseTaps
+{
+    /// <summary>On the board.</summary>
+    OnTheBoard,
+
+    /// <summary>By a lead of its own at the far end of the chain.</summary>
+    AtTheChainsEnds,
+}
+
+/// <summary>What a rotary switch does between two positions.</summary>
+public enum SelectorKind
+{
+    /// <summary>Nobody has looked.</summary>
+    Unknown,
+
+    /// <summary>Opens before it closes the next.</summary>
+    BreakBeforeMake,
+
+    /// <summary>Closes the next before it opens.</summary>
+    MakeBeforeBreak,
 }
 
 /// <summary>Resistor values of the chain.</summary>

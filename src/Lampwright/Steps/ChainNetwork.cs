@@ -3,11 +3,12 @@ namespace Lampwright.Steps;
 /// <summary>The sense network: total resistance and current at every combination of its switches, resistors warm.</summary>
 /// <remarks>
 /// Built once from a <see cref="ChainSpec"/>; <see cref="Operate"/> is the closed form that the draws reuse, without allocation.
-/// Series chain: R = R0 + Σ(Rk open; Rk·rc/(Rk + rc) closed) + lead. Parallel branches: 1/R = 1/R0 + 1/(lead + 1/Σ 1/(Rk + rc)).
-/// Selector: R = R0 + Rk + rc + lead.
+/// Series chain: R = R0 + Σ(Rk open; Rk·rc/(Rk + rc) closed) + lead. Parallel branches: R = Rf + 1/(1/R0 + 1/(lead + 1/Σ 1/(Rk + rc))).
+/// Selector: R = R0 + Rk + rc + lead. With C the chain, a lead sensed (a) and one not sensed (b), and a resistor B across the leads on the
+/// board: R = R0 + (C + a)·B/(B + C + a + b), the sense voltage over the driver's current.
 /// <b>Order of the combinations</b>: all closed first, the switches string counting down as a binary number: <c>1111</c>, <c>1110</c>, …
 /// <c>0000</c>; a selector has one combination for each position in the order of the chain.
-/// <b>Validity</b>: direct current; taps at the ends of the loop that holds the leads.
+/// <b>Validity</b>: direct current; the floor Rf warms like the fixed resistor; the resistor across the leads stays cold.
 /// <b>Source</b>: Ohm and Kirchhoff; references, electrical.md section 6.
 /// <b>Accuracy</b>: two passes for the warm resistors leave less than 1e-5 of the current.
 /// <b>Checked by</b>: derived rows, invariant.
@@ -19,6 +20,9 @@ public sealed class ChainNetwork
     private readonly double[] _riseK;
     private readonly double[] _contact;
     private readonly double _lead20;
+    private readonly double _sensed;
+    private readonly double _bleed;
+    private readonly double _floor;
 
     /// <summary>The network of a chain.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A resistance is not above zero, or there are too many switches.</exception>
@@ -37,6 +41,10 @@ public sealed class ChainNetwork
                 * lead.Conductors
                 * Tables.CopperWire.OhmPerMetre(lead.AreaMm2, lead.Tinned)
             : 0;
+        _sensed = spec.HasTapLead ? 0.5 : 1;
+        var parallel = spec.Arrangement == Arrangement.ParallelBranches;
+        _bleed = !parallel && spec.BleedOhm is { } bleed ? Guard.Positive(bleed) : double.PositiveInfinity;
+        _floor = parallel && spec.FloorOhm is { } floor ? Guard.InRange(floor, 0, 1e9) : 0;
     }
 
     /// <summary>What it was built from.</summary>
@@ -70,9 +78,12 @@ public sealed class ChainNetwork
     public bool Closed(int index, int k) =>
         Spec.Arrangement == Arrangement.Selector ? index == k : ((index >> (SwitchCount - 1 - k)) & 1) == 0;
 
-    /// <summary>Resistance of the leads in the sense loop, in ohm.</summary>
+    /// <summary>Resistance of all leads the current passes, there and back, in ohm; <see cref="SensedLeadShare"/> of it lies in the sense loop.</summary>
     /// <param name="temperatureK">Temperature of the copper in kelvin.</param>
     public double LeadOhm(double temperatureK) => _lead20 * Tables.CopperWire.TemperatureFactor(temperatureK);
+
+    /// <summary>Share of the leads that lies in the sense loop: all of it, or half where the sense input has a lead of its own.</summary>
+    public double SensedLeadShare => _sensed;
 
     /// <summary>Writes the current of every combination, resistors warm, in amperes. No allocation; for the draws.</summary>
     /// <param name="draw">What this draw tells.</param>
@@ -133,7 +144,7 @@ public sealed class ChainNetwork
             }
 
             total = TotalOhm(index, warmOhms, contacts, leadOhm);
-            Powers(index, total, draw.Driver.CurrentA(total), warmOhms, contacts, watts);
+            Powers(index, total, draw.Driver.CurrentA(total), warmOhms, contacts, leadOhm, watts);
         }
 
         return total;
@@ -146,28 +157,44 @@ public sealed class ChainNetwork
     /// <param name="leadOhm">Resistance of the leads in ohm.</param>
     public double TotalOhm(int index, ReadOnlySpan<double> ohms, ReadOnlySpan<double> contacts, double leadOhm)
     {
-        var sum = 0.0;
-        switch (Spec.Arrangement)
+        if (Spec.Arrangement == Arrangement.ParallelBranches)
         {
-            case Arrangement.SeriesChain:
-                for (var k = 0; k < SwitchCount; k++)
-                {
-                    sum += Closed(index, k) ? ByPassed(ohms[k + 1], Contact(contacts, k)) : ohms[k + 1];
-                }
-
-                return ohms[0] + sum + leadOhm;
-            case Arrangement.ParallelBranches:
-                for (var k = 0; k < SwitchCount; k++)
-                {
-                    sum += Closed(index, k) ? 1 / (ohms[k + 1] + Contact(contacts, k)) : 0;
-                }
-
-                return sum > 0 ? 1 / ((1 / ohms[0]) + (1 / (leadOhm + (1 / sum)))) : ohms[0];
-            default:
-                return SwitchCount == 0
-                    ? ohms[0] + leadOhm
-                    : ohms[0] + ohms[index + 1] + Contact(contacts, index) + leadOhm;
+            var branches = BranchSiemens(index, ohms, contacts);
+            var floor = _floor * ohms[0] / _ohms[0];
+            return floor + (branches > 0 ? 1 / ((1 / ohms[0]) + (1 / (leadOhm + (1 / branches)))) : ohms[0]);
         }
+
+        var chain = ChainOhm(index, ohms, contacts);
+        var sensed = chain + (leadOhm * _sensed);
+        return double.IsInfinity(_bleed) ? ohms[0] + sensed : ohms[0] + (sensed * _bleed / (_bleed + chain + leadOhm));
+    }
+
+    /// <summary>Resistance between the two ends of the chain on the switch plate, series chain and selector, in ohm.</summary>
+    internal double ChainOhm(int index, ReadOnlySpan<double> ohms, ReadOnlySpan<double> contacts)
+    {
+        if (Spec.Arrangement == Arrangement.Selector)
+        {
+            return SwitchCount == 0 ? 0 : ohms[index + 1] + Contact(contacts, index);
+        }
+
+        var sum = 0.0;
+        for (var k = 0; k < SwitchCount; k++)
+        {
+            sum += Closed(index, k) ? ByPassed(ohms[k + 1], Contact(contacts, k)) : ohms[k + 1];
+        }
+
+        return sum;
+    }
+
+    private double BranchSiemens(int index, ReadOnlySpan<double> ohms, ReadOnlySpan<double> contacts)
+    {
+        var sum = 0.0;
+        for (var k = 0; k < SwitchCount; k++)
+        {
+            sum += Closed(index, k) ? 1 / (ohms[k + 1] + Contact(contacts, k)) : 0;
+        }
+
+        return sum;
     }
 
     /// <summary>A resistor with a closed contact across it, in ohm.</summary>
@@ -181,18 +208,15 @@ public sealed class ChainNetwork
         double amps,
         ReadOnlySpan<double> ohms,
         ReadOnlySpan<double> contacts,
+        double leadOhm,
         Span<double> watts
     )
     {
         if (Spec.Arrangement == Arrangement.ParallelBranches)
         {
-            var across = amps * total;
+            var across = amps * (total - (_floor * ohms[0] / _ohms[0]));
             watts[0] = across * across / ohms[0];
-            var branches = 0.0;
-            for (var k = 0; k < SwitchCount; k++)
-            {
-                branches += Closed(index, k) ? 1 / (ohms[k + 1] + Contact(contacts, k)) : 0;
-            }
+            var branches = BranchSiemens(index, ohms, contacts);
 
             // The leads take their share before the branches see the voltage.
             var outside = amps - (across / ohms[0]);
@@ -207,6 +231,11 @@ public sealed class ChainNetwork
         }
 
         watts[0] = amps * amps * ohms[0];
+        if (!double.IsInfinity(_bleed))
+        {
+            amps *= _bleed / (_bleed + ChainOhm(index, ohms, contacts) + leadOhm);
+        }
+
         for (var k = 0; k < SwitchCount; k++)
         {
             var closed = Closed(index, k);

@@ -128,7 +128,10 @@ public sealed record ChainResult(
         for (var k = 1; k < spec.Switched.Count; k++)
         {
             var (a, b) = (spec.Switched[k - 1].Ohm + spec.ContactOhm, spec.Switched[k].Ohm + spec.ContactOhm);
-            most = Math.Max(most, driver.CurrentA(spec.Fixed.Ohm + leadOhm + ChainNetwork.ByPassed(a, b)));
+            var chain = ChainNetwork.ByPassed(a, b);
+            var sensed = chain + (leadOhm * network.SensedLeadShare);
+            var share = spec.BleedOhm is { } bleed ? bleed / (bleed + chain + leadOhm) : 1;
+            most = Math.Max(most, driver.CurrentA(spec.Fixed.Ohm + (sensed * share)));
         }
 
         return most;

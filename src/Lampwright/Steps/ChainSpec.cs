@@ -26,6 +26,32 @@ public enum SelectorKind
     MakeBeforeBreak,
 }
 
+/// <summary>Where the driver's sense input takes the voltage it regulates.</summary>
+public enum SenseTaps
+{
+    /// <summary>On the board: both leads lie in the sense loop.</summary>
+    OnTheBoard,
+
+    /// <summary>
+    /// By a lead of its own at the far end of the chain: of the two leads only the one between fixed resistor and chain stays in the loop.
+    /// Series chain and selector; parallel branches are always sensed on the board.
+    /// </summary>
+    AtTheChainsEnds,
+}
+
+/// <summary>How a resistor can fail.</summary>
+public enum FailureKind
+{
+    /// <summary>Not known; treated as one that may fail short.</summary>
+    Unknown,
+
+    /// <summary>Fails open only: metal strip, metal film and wirewound parts.</summary>
+    Open,
+
+    /// <summary>May fail short.</summary>
+    ShortOrOpen,
+}
+
 /// <summary>One resistor of the chain.</summary>
 /// <param name="Ohm">Resistance at 25 °C in ohm; above 0.</param>
 /// <param name="TempcoPerK">Temperature coefficient in 1/K. A data sheet's figure is a limit to both sides: what is given here is used as it is.</param>
@@ -72,6 +98,13 @@ public sealed record LeadSpec(double LengthM, double AreaMm2, int Conductors = 2
 /// <param name="Selector">What a rotary switch does between positions.</param>
 /// <param name="Path">Path in the design file that findings lead to.</param>
 /// <param name="TempcoIsLimit">True when the parts' coefficient is a limit to either side: its nominal value is then 0.</param>
+/// <param name="Taps">Where the sense input takes its voltage.</param>
+/// <param name="BleedOhm">Resistor on the board across the ends of the two leads, in ohm; null where there is none. Series chain and selector.</param>
+/// <param name="FloorOhm">Resistor on the board in series with all parallel branches, in ohm; null where there is none. Parallel branches only.</param>
+/// <param name="FallbackOhm">Resistor on the board from the sense input to the pad that the tap lead by-passes, in ohm; null where there is none.</param>
+/// <param name="Fails">How its resistors can fail.</param>
+/// <param name="ContactMostA">Greatest current the switches are rated for, in amperes; null where it is not known.</param>
+/// <param name="LeadsApart">Whether the emitter's leads run apart from the chain's, with plugs that cannot be exchanged.</param>
 public sealed record ChainSpec(
     Arrangement Arrangement,
     ResistorPart Fixed,
@@ -81,9 +114,19 @@ public sealed record ChainSpec(
     LeadSpec? Lead = null,
     SelectorKind Selector = SelectorKind.Unknown,
     string Path = "steps",
-    bool TempcoIsLimit = false
+    bool TempcoIsLimit = false,
+    SenseTaps Taps = SenseTaps.OnTheBoard,
+    double? BleedOhm = null,
+    double? FloorOhm = null,
+    double? FallbackOhm = null,
+    FailureKind Fails = FailureKind.Unknown,
+    double? ContactMostA = null,
+    bool LeadsApart = false
 )
 {
     /// <summary>More switches than this are not computed: 1,024 combinations.</summary>
     public static int MostSwitches => 10;
+
+    /// <summary>Whether the sense input has a lead of its own to the far end of the chain.</summary>
+    public bool HasTapLead => Taps == SenseTaps.AtTheChainsEnds && Arrangement != Arrangement.ParallelBranches;
 }

@@ -126,6 +126,7 @@ public sealed record SenseSpec(
 /// <param name="Over">What it does there.</param>
 /// <param name="Under">What it does under its window.</param>
 /// <param name="Path">Path in the design file that findings lead to.</param>
+/// <param name="LimitA">Greatest current its power stage gives when nothing is seen at the sense input, in amperes; null where it is not known.</param>
 public sealed record DriverSpec(
     double RatedA,
     double? LeastA,
@@ -137,5 +138,6 @@ public sealed record DriverSpec(
     double? OverVoltageV = null,
     OverVoltage Over = OverVoltage.Unknown,
     UnderVoltage Under = UnderVoltage.Unknown,
-    string Path = "driver"
+    string Path = "driver",
+    double? LimitA = null
 );

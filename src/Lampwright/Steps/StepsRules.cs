@@ -177,7 +177,7 @@ public static partial class StepsRules
         "STP019",
         "The selector opens the sense loop between positions",
         Severity.Stop,
-        "Take a make-before-break (shorting) selector, or a chain of by-passed resistors, which never opens.",
+        "Take a make-before-break (shorting) selector and say so in steps.selector, put a resistor across the leads on the board (steps.bleed), or take a chain of by-passed resistors, which never opens.",
         "NKK A series: non-shorting is break-before-make; " + Practice
     );
 

@@ -53,6 +53,8 @@ public static class StepsStation
         return chain.Switched.Count <= ChainSpec.MostSwitches
             && chain.Switched.Append(chain.Fixed).All(Sound)
             && chain.ContactOhm is >= 0 and <= 1e6
+            && chain.BleedOhm is null or (> 0 and <= 1e9)
+            && chain.FloorOhm is null or (>= 0 and <= 1e9)
             && (chain.Lead is not { } l || (l.LengthM is >= 0 and <= 1e6 && l.AreaMm2 is >= 0.01 and <= 1000));
     }
 

@@ -19,6 +19,7 @@ internal static class BindDriver
         {
             Rated = current.Optional("rated"),
             Least = current.Optional("least"),
+            Limit = current.Optional("limit"),
             WindowLeast = window?.First,
             WindowMost = window?.Second,
             InputLeast = input?.Least,

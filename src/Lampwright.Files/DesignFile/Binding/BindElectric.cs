@@ -57,6 +57,16 @@ internal static class BindElectric
                 _ => Arrangement.SeriesChain,
             },
             Switches = r.Count("switches", 0),
+            Selector = r.Choice("selector") switch
+            {
+                "make before break" => SelectorKind.MakeBeforeBreak,
+                "break before make" => SelectorKind.BreakBeforeMake,
+                _ => SelectorKind.Unknown,
+            },
+            Taps = r.Choice("taps") == "at the chain's ends" ? SenseTaps.AtTheChainsEnds : SenseTaps.OnTheBoard,
+            Bleed = r.Optional("bleed"),
+            Floor = r.Optional("floor"),
+            Fallback = r.Optional("fallback"),
             Targets = Targets(r),
             Stock = Stock(r),
             Drawer = resistors,
@@ -67,11 +77,20 @@ internal static class BindElectric
                 Rating = part.WithDefault("rating"),
                 FullTo = part.WithDefault("full_to"),
                 ZeroAt = part.WithDefault("zero_at"),
+                Fails = part.Choice("fails") switch
+                {
+                    "open" => ResistorFails.Open,
+                    "short or open" => ResistorFails.ShortOrOpen,
+                    _ => ResistorFails.Unknown,
+                },
             },
             ContactTypical = contact.WithDefault("typical"),
             ContactMost = contact.WithDefault("most"),
+            ContactRating = contact.Optional("rating"),
             LeadLength = lead.WithDefault("length"),
             LeadArea = lead.WithDefault("area"),
+            LeadTinned = lead.Flag("tinned"),
+            LeadsApart = lead.Flag("apart"),
             Chosen = chosen.IsThere ? new ChosenChain(chosen.Optional("fixed"), chosen.Quantities("chain")) : null,
         };
     }

@@ -18,6 +18,14 @@ internal static class SchemaDriver
                 "200 A",
                 "Least current that it regulates.",
                 absent: "unknown"
+            )
+            .Quantity(
+                "limit",
+                Dimension.Current,
+                "1 mA",
+                "1000 A",
+                "Greatest current its power stage gives when it sees nothing at its sense input.",
+                absent: "unknown"
             );
         driver.Quantity(
             "window",

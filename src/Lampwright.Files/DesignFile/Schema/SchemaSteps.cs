@@ -35,7 +35,45 @@ internal static class SchemaSteps
                 @default: "series chain",
                 source: "the house's choice"
             )
-            .Count("switches", 0, 8, "Count of switches.", required: true);
+            .Count("switches", 0, 8, "Count of switches.", required: true)
+            .Choice(
+                "selector",
+                ["make before break", "break before make", "unknown"],
+                "What a rotary switch does between two positions.",
+                @default: "unknown",
+                source: "nobody has looked"
+            )
+            .Choice(
+                "taps",
+                ["on the board", "at the chain's ends"],
+                "Where the sense input takes its voltage; parallel branches are always sensed on the board.",
+                @default: "on the board",
+                source: "the house's choice"
+            )
+            .Quantity(
+                "bleed",
+                Dimension.Resistance,
+                "1 mohm",
+                "10 Mohm",
+                "Resistor on the driver's board across the two leads, so that a loose lead falls to the dimmest step; series chain and selector.",
+                absent: "none"
+            )
+            .Quantity(
+                "floor",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 Mohm",
+                "Resistor on the driver's board in series with all parallel branches.",
+                absent: "none"
+            )
+            .Quantity(
+                "fallback",
+                Dimension.Resistance,
+                "1 mohm",
+                "10 Mohm",
+                "Resistor on the driver's board from the sense input to the pad beside it, for taps at the chain's ends.",
+                absent: "none"
+            );
         var targets = steps.Table(
             "targets",
             "Wanted steps of light; instead of the table a list of currents, lux or percent may stand here.",
@@ -120,6 +158,13 @@ internal static class SchemaSteps
                 "No power at this temperature.",
                 @default: "155 degC",
                 source: "common practice, no source"
+            )
+            .Choice(
+                "fails",
+                ["open", "short or open", "unknown"],
+                "How the resistors can fail; metal strip, metal film and wirewound parts fail open.",
+                @default: "unknown",
+                source: "nobody has looked"
             );
         steps
             .Table("contact", "Resistance of a closed switch.")
@@ -140,6 +185,14 @@ internal static class SchemaSteps
                 "When worn.",
                 @default: "50 mohm",
                 source: "common practice, no source"
+            )
+            .Quantity(
+                "rating",
+                Dimension.Current,
+                "1 mA",
+                "200 A",
+                "Greatest direct current the switches are rated for.",
+                absent: "unknown"
             );
         steps
             .Table("lead", "Wires between driver and switches.")
@@ -159,6 +212,14 @@ internal static class SchemaSteps
                 "Cross-section of the copper.",
                 @default: "0.75 mm2",
                 source: "common practice, no source"
+            )
+            .Other("tinned", KeyKind.Flag, "Whether its strands are tinned.", absent: "false", example: "true")
+            .Other(
+                "apart",
+                KeyKind.Flag,
+                "Whether the emitter's leads run apart from the chain's, with plugs that cannot be exchanged.",
+                absent: "false",
+                example: "true"
             );
         steps
             .Table("chosen", "Resistors that the maker has chosen.", absent: "the search picks them")

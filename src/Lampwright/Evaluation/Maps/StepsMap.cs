@@ -60,7 +60,8 @@ internal static class StepsMap
                 "stops" => UnderVoltage.Stops,
                 _ => UnderVoltage.Unknown,
             },
-            "driver." + d.Name
+            "driver." + d.Name,
+            d.Limit?.Nominal
         );
     }
 
@@ -111,8 +112,28 @@ internal static class StepsMap
             [.. chainOhm.Select(Part)],
             steps.ContactTypical.Nominal,
             steps.ContactMost.Nominal,
-            new(steps.LeadLength.Nominal, steps.LeadArea.Nominal * 1e6),
-            TempcoIsLimit: kind.Tempco.HalfWidth <= 0
+            new(steps.LeadLength.Nominal, steps.LeadArea.Nominal * 1e6, Tinned: steps.LeadTinned),
+            steps.Selector switch
+            {
+                Design.SelectorKind.MakeBeforeBreak => Steps.SelectorKind.MakeBeforeBreak,
+                Design.SelectorKind.BreakBeforeMake => Steps.SelectorKind.BreakBeforeMake,
+                _ => Steps.SelectorKind.Unknown,
+            },
+            TempcoIsLimit: kind.Tempco.HalfWidth <= 0,
+            Taps: steps.Taps == Design.SenseTaps.AtTheChainsEnds
+                ? Steps.SenseTaps.AtTheChainsEnds
+                : Steps.SenseTaps.OnTheBoard,
+            BleedOhm: steps.Bleed?.Nominal,
+            FloorOhm: steps.Floor?.Nominal,
+            FallbackOhm: steps.Fallback?.Nominal,
+            Fails: kind.Fails switch
+            {
+                ResistorFails.Open => FailureKind.Open,
+                ResistorFails.ShortOrOpen => FailureKind.ShortOrOpen,
+                _ => FailureKind.Unknown,
+            },
+            ContactMostA: steps.ContactRating?.Nominal,
+            LeadsApart: steps.LeadsApart
         );
     }
 

@@ -1,0 +1,147 @@
+namespace Lampwright.Steps.Faults;
+
+/// <summary>Judges what survives one fault, and says it in words.</summary>
+internal static class FaultJudge
+{
+    public static FaultResult Of(
+        SenseCircuit circuit,
+        FaultsSpec spec,
+        Fault fault,
+        string position,
+        in FaultPoint point,
+        in FaultPoint sound,
+        ReadOnlySpan<double> load,
+        ReadOnlySpan<double> mostLoad
+    )
+    {
+        var limits = spec.Limits ?? new FaultLimits();
+        var dark = point.EmitterMostA < limits.Dark;
+        var runs = fault.Kind != FaultKind.SupplyPulled && !point.Regulated;
+        var floating = double.IsNaN(point.SenseV) || (runs && !point.AtVoltageLimit && point.SenseFollowsLow);
+
+        // The emitter goes dark at its knee: the rest of its voltage is at once at the pad LED −, and at the sense input if that hangs there.
+        var jump = dark && point.SenseFollowsLow ? spec.ThresholdV + (spec.Emitter.SlopeOhm * sound.EmitterA) : (double?)null;
+        var (over, resistors) = Parts(circuit, limits, load, mostLoad);
+        double? most = double.IsInfinity(point.EmitterMostA) ? null : point.EmitterMostA;
+        var peak = Peak(spec, fault, point, sound, dark);
+        var result = new FaultResult(
+            fault,
+            FaultList.Words(circuit, fault),
+            position,
+            point.EmitterA,
+            most,
+            sound.EmitterA,
+            floating ? null : jump ?? Math.Max(0, point.SenseV),
+            double.IsNaN(point.OutputV) ? null : point.OutputV,
+            peak,
+            Emitter(spec, point, most, peak),
+            Driver(spec, limits, point, jump),
+            resistors,
+            over,
+            runs,
+            Standing(circuit, spec, fault),
+            "",
+            ""
+        );
+        var (words, see) = FaultWords.Of(spec, result, point, dark, jump is not null);
+        return result with { Words = words, See = see };
+    }
+
+    private static (string Name, Survival Survives) Parts(
+        SenseCircuit circuit,
+        FaultLimits limits,
+        ReadOnlySpan<double> load,
+        ReadOnlySpan<double> mostLoad
+    )
+    {
+        var worst = -1;
+        for (var k = 0; k < load.Length; k++)
+        {
+            worst = mostLoad[k] > 1 && (worst < 0 || mostLoad[k] > mostLoad[worst]) ? k : worst;
+        }
+
+        return worst < 0 ? ("", Survival.Yes)
+            : load[worst] > limits.ResistorOverload ? (circuit.Resistors[worst].Name, Survival.No)
+            : (circuit.Resistors[worst].Name, Survival.Unknown);
+    }
+
+    // A peak is the emitter's exponential at the voltage limit, milliseconds long: above its limit it is a gamble, not a certain death.
+    private static double? Peak(FaultsSpec spec, Fault fault, in FaultPoint point, in FaultPoint sound, bool dark)
+    {
+        var opens = fault.Kind is FaultKind.LeadBroken or FaultKind.EmitterPulled or FaultKind.PlatePulled;
+        if (!opens || !dark || !point.AtVoltageLimit || spec.Driver.OverVoltageV is not { } volts)
+        {
+            return null;
+        }
+
+        var inSeries = sound.EmitterA > 0 ? Math.Max(0, (sound.OutputV - sound.EmitterV) / sound.EmitterA) : 0;
+        return Math.Max(0, (volts - spec.Emitter.KneeV) / (spec.Emitter.SlopeOhm + inSeries));
+    }
+
+    private static Survival Emitter(FaultsSpec spec, in FaultPoint point, double? most, double? peak)
+    {
+        if (spec.Emitter.MostA is not { } limit)
+        {
+            return point.EmitterMostA <= point.EmitterA && !(peak > spec.Driver.RatedA) && point.EmitterA <= spec.Driver.RatedA
+                ? Survival.Yes
+                : Survival.Unknown;
+        }
+
+        return point.EmitterA > limit ? Survival.No
+            : most is null || most > limit || peak > limit || point.EmitterV < -1 ? Survival.Unknown
+            : Survival.Yes;
+    }
+
+    private static Survival Driver(FaultsSpec spec, FaultLimits limits, in FaultPoint point, double? jump)
+    {
+        var driver = spec.Driver;
+        if (point.SenseV > limits.SensePinV)
+        {
+            return Survival.No;
+        }
+
+        if (jump > limits.SensePinV)
+        {
+            return Survival.Unknown;
+        }
+
+        if (point.AtVoltageLimit)
+        {
+            return driver.Over == OverVoltage.Unknown ? Survival.Unknown : Survival.Yes;
+        }
+
+        var within = point.DriverMostA <= Math.Max(driver.RatedA * (1 + limits.OverRated), driver.LimitA ?? 0);
+        var low = driver.WindowLeastV is { } least && point.DriverMostA > 0 && point.OutputV < least;
+        return !within ? Survival.Unknown
+            : low && point.EmitterMostA < limits.Dark && point.DriverMostA > limits.Dark && driver.Under == UnderVoltage.Unknown
+                ? Survival.Unknown
+            : Survival.Yes;
+    }
+
+    private static FaultStanding Standing(SenseCircuit circuit, FaultsSpec spec, Fault fault)
+    {
+        switch (fault.Kind)
+        {
+            case FaultKind.None or FaultKind.EmitterPulled or FaultKind.SupplyPulled:
+                return FaultStanding.AnyLight;
+            case FaultKind.LeadBroken when IsEmitters(fault.First):
+                return FaultStanding.AnyLight;
+            case FaultKind.LeadsTouch or FaultKind.LeadsSwapped when IsEmitters(fault.Second):
+                return FaultStanding.AnyLight;
+            case FaultKind.LeadsTouch or FaultKind.LeadsSwapped when IsEmitters(fault.First):
+                return spec.Chain.LeadsApart ? FaultStanding.Excluded : FaultStanding.ByConstruction;
+            case FaultKind.ResistorShort:
+                return spec.Chain.Fails switch
+                {
+                    FailureKind.Open => FaultStanding.Excluded,
+                    FailureKind.Unknown when circuit.Resistors[fault.First].OnBoard => FaultStanding.ByConstruction,
+                    _ => FaultStanding.Counts,
+                };
+            default:
+                return FaultStanding.Counts;
+        }
+
+        // The two leads of the emitter come first; of a pair the second index is the greater.
+        static bool IsEmitters(int lead) => lead < 2;
+    }
+}

@@ -1,0 +1,67 @@
+namespace Lampwright.Steps.Faults;
+
+/// <summary>The emitter as a straight line: nothing below the knee, then volts that rise with the current.</summary>
+/// <param name="KneeV">Voltage at which it begins to conduct, in volts; ≥ 0.</param>
+/// <param name="SlopeOhm">Rise of the voltage with the current, in ohm; above 0.</param>
+/// <param name="MostA">Greatest current it bears, in amperes; null where it is not known.</param>
+public sealed record EmitterStraight(double KneeV, double SlopeOhm, double? MostA)
+{
+    /// <summary>The chord of an emitter's curve from one current to twice of it: above that range it gives too much current, never too little.</summary>
+    /// <remarks>
+    /// <b>Validity</b>: faults that run above the working current. The logarithmic part bends below the chord there, so the chord's slope is at least
+    /// as flat as the curve's at the greater current, and a voltage limit lets no more current through the emitter than the chord says by
+    /// more than the curvature beyond twice the current. <b>Source</b>: diode equation. <b>Checked by</b>: invariant.
+    /// </remarks>
+    /// <param name="model">The emitter.</param>
+    /// <param name="currentA">Working current in amperes; above 0.</param>
+    /// <param name="junctionK">Hottest junction, in kelvin: there the voltage is least and the current at a voltage limit greatest.</param>
+    /// <param name="mostA">Greatest current it bears, in amperes.</param>
+    public static EmitterStraight Of(in EmitterModel model, double currentA, double junctionK, double? mostA)
+    {
+        var i = Guard.Positive(currentA);
+        var (low, high) = (model.VoltageV(i, junctionK), model.VoltageV(2 * i, junctionK));
+        var slope = Math.Max((high - low) / i, 1e-3);
+        return new(Math.Max(0, low - (slope * i)), slope, mostA);
+    }
+}
+
+/// <summary>What the faults of a chain are played with.</summary>
+/// <param name="Chain">The chain as it is to be built.</param>
+/// <param name="ThresholdV">Sense threshold in volts.</param>
+/// <param name="Driver">What is known of the driver.</param>
+/// <param name="Emitter">The emitter as a straight line.</param>
+/// <param name="AirK">Temperature of the air round the resistors, in kelvin.</param>
+/// <param name="Limits">Rules of thumb, null for the house's own.</param>
+public sealed record FaultsSpec(
+    ChainSpec Chain,
+    double ThresholdV,
+    DriverSpec Driver,
+    EmitterStraight Emitter,
+    double AirK = 313.15,
+    FaultLimits? Limits = null
+);
+
+/// <summary>Rules of thumb for what survives.</summary>
+/// <param name="OverRated">Share over its rated current that a driver is taken to reach although its limit is not known (common practice, no source).</param>
+/// <param name="SensePinV">Voltage that a sense input is taken to bear (common practice, no source: inputs of controllers of 5 V).</param>
+/// <param name="ResistorOverload">Multiple of the rated power that a resistor is taken to bear until the fault is seen (common practice, no source).</param>
+/// <param name="Dark">Current in amperes below which the light counts as dark.</param>
+public sealed record FaultLimits(
+    double OverRated = 0.10,
+    double SensePinV = 5,
+    double ResistorOverload = 1.5,
+    double Dark = 1e-4
+);
+
+/// <summary>Whether a part survives a fault.</summary>
+public enum Survival
+{
+    /// <summary>It does.</summary>
+    Yes,
+
+    /// <summary>Not to be said from what is known; never counted as yes.</summary>
+    Unknown,
+
+    /// <summary>It does not.</summary>
+    No,
+}
