@@ -169,6 +169,22 @@ public sealed class ChainNetwork
         return double.IsInfinity(_bleed) ? ohms[0] + sensed : ohms[0] + (sensed * _bleed / (_bleed + chain + leadOhm));
     }
 
+    /// <summary>Resistance that a meter with the plug out shows between the driver's pads LED − and G, in ohm: all leads are in it.</summary>
+    /// <param name="index">Index of the combination.</param>
+    /// <param name="ohms">Resistance of each resistor, the fixed one first, in ohm.</param>
+    /// <param name="contacts">Resistance of each closed contact, or one number for all, in ohm.</param>
+    /// <param name="leadOhm">Resistance of all leads in ohm.</param>
+    public double PathOhm(int index, ReadOnlySpan<double> ohms, ReadOnlySpan<double> contacts, double leadOhm)
+    {
+        if (Spec.Arrangement == Arrangement.ParallelBranches)
+        {
+            return TotalOhm(index, ohms, contacts, leadOhm);
+        }
+
+        var path = ChainOhm(index, ohms, contacts) + leadOhm;
+        return ohms[0] + (double.IsInfinity(_bleed) ? path : ByPassed(path, _bleed));
+    }
+
     /// <summary>Resistance between the two ends of the chain on the switch plate, series chain and selector, in ohm.</summary>
     internal double ChainOhm(int index, ReadOnlySpan<double> ohms, ReadOnlySpan<double> contacts)
     {

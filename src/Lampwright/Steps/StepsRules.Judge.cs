@@ -93,7 +93,11 @@ public static partial class StepsRules
 
     private static void Selector(ChainSpec chain, List<Finding> findings)
     {
-        if (chain.Arrangement == Arrangement.Selector && chain.Selector != SelectorKind.MakeBeforeBreak && chain.BleedOhm is null)
+        if (
+            chain.Arrangement == Arrangement.Selector
+            && chain.Selector != SelectorKind.MakeBeforeBreak
+            && chain.BleedOhm is null
+        )
         {
             findings.Add(
                 SelectorOpens.At(

@@ -20,7 +20,8 @@ internal static class FaultJudge
         var floating = double.IsNaN(point.SenseV) || (runs && !point.AtVoltageLimit && point.SenseFollowsLow);
 
         // The emitter goes dark at its knee: the rest of its voltage is at once at the pad LED −, and at the sense input if that hangs there.
-        var jump = dark && point.SenseFollowsLow ? spec.ThresholdV + (spec.Emitter.SlopeOhm * sound.EmitterA) : (double?)null;
+        var jump =
+            dark && point.SenseFollowsLow ? spec.ThresholdV + (spec.Emitter.SlopeOhm * sound.EmitterA) : (double?)null;
         var (over, resistors) = Parts(circuit, limits, load, mostLoad);
         double? most = double.IsInfinity(point.EmitterMostA) ? null : point.EmitterMostA;
         var peak = Peak(spec, fault, point, sound, dark);
@@ -82,7 +83,10 @@ internal static class FaultJudge
     {
         if (spec.Emitter.MostA is not { } limit)
         {
-            return point.EmitterMostA <= point.EmitterA && !(peak > spec.Driver.RatedA) && point.EmitterA <= spec.Driver.RatedA
+            return
+                point.EmitterMostA <= point.EmitterA
+                && !(peak > spec.Driver.RatedA)
+                && point.EmitterA <= spec.Driver.RatedA
                 ? Survival.Yes
                 : Survival.Unknown;
         }
@@ -113,7 +117,10 @@ internal static class FaultJudge
         var within = point.DriverMostA <= Math.Max(driver.RatedA * (1 + limits.OverRated), driver.LimitA ?? 0);
         var low = driver.WindowLeastV is { } least && point.DriverMostA > 0 && point.OutputV < least;
         return !within ? Survival.Unknown
-            : low && point.EmitterMostA < limits.Dark && point.DriverMostA > limits.Dark && driver.Under == UnderVoltage.Unknown
+            : low
+            && point.EmitterMostA < limits.Dark
+            && point.DriverMostA > limits.Dark
+            && driver.Under == UnderVoltage.Unknown
                 ? Survival.Unknown
             : Survival.Yes;
     }

@@ -99,7 +99,12 @@ public static class FaultPlay
         load.Clear();
         mostLoad.Clear();
         var count = Positions(circuit, fault, places);
-        var (worst, healthy, at, score) = (default(FaultPoint), default(FaultPoint), places[0], double.NegativeInfinity);
+        var (worst, healthy, at, score) = (
+            default(FaultPoint),
+            default(FaultPoint),
+            places[0],
+            double.NegativeInfinity
+        );
         var contact = spec.Chain.ContactOhm;
         for (var i = 0; i < count; i++)
         {

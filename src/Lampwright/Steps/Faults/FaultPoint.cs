@@ -197,7 +197,10 @@ public static class FaultPoints
         var (driver, limits) = (spec.Driver, spec.Limits ?? new FaultLimits());
         var (s0, s1) = (net.First(SenseNode.Sense), net.Second(SenseNode.Sense));
         var (o0, o1) = (net.First(SenseNode.Out), net.Second(SenseNode.Out));
-        var asked = s1 > 1e-7 ? (spec.ThresholdV - s0) / s1 : Unbounded;
+        var asked =
+            s1 <= 1e-7 ? Unbounded
+            : Math.Abs(s0) < 1e-6 && s1 is > 1e-5 and < 1e5 ? spec.Law.CurrentA(s1)
+            : (spec.ThresholdV - s0) / s1;
         var most = Math.Clamp(asked, 0, driver.LimitA ?? Unbounded);
         var regulated = most >= asked;
         var atVoltage = false;

@@ -57,5 +57,7 @@ public sealed record FaultResult(
     /// <summary>Whether the emitter's current can pass its limit; where the limit is not known, whether nothing holds the current.</summary>
     /// <param name="mostA">The emitter's greatest current, null where it is not known.</param>
     public bool Exceeds(double? mostA) =>
-        mostA is { } most ? !(CurrentMostA <= most) || (Standing != FaultStanding.AnyLight && PeakA > most) : CurrentMostA is null;
+        mostA is { } most
+            ? !(CurrentMostA <= most) || (Standing != FaultStanding.AnyLight && PeakA > most)
+            : CurrentMostA is null;
 }

@@ -19,7 +19,9 @@ internal static class FaultWords
 
         if (point.EmitterV < -1)
         {
-            words += Text($" The emitter stands {-point.EmitterV:0.#} V the wrong way round; few bear more than some volts.");
+            words += Text(
+                $" The emitter stands {-point.EmitterV:0.#} V the wrong way round; few bear more than some volts."
+            );
         }
 
         if (r.Driver == Survival.No)
@@ -69,23 +71,32 @@ internal static class FaultWords
         if (r.RunsToLimit)
         {
             var until =
-                point.AtVoltageLimit ? Text($"its voltage limit of {spec.Driver.OverVoltageV:0.#} V, {r.CurrentMostA:0.00} A")
+                point.AtVoltageLimit
+                    ? Text($"its voltage limit of {spec.Driver.OverVoltageV:0.#} V, {r.CurrentMostA:0.00} A")
                 : spec.Driver.LimitA is { } limit ? Text($"its own limit of {limit:0.00} A")
                 : "its own limit, which is not known";
-            return ($"Nothing holds the current: the driver runs to {until}.", "far too bright, whatever the switches say");
+            return (
+                $"Nothing holds the current: the driver runs to {until}.",
+                "far too bright, whatever the switches say"
+            );
         }
 
         if (spec.Driver.LimitA is null && r.CurrentMostA > r.CurrentA * 1.001)
         {
             return (
-                Text($"The threshold asks for {r.CurrentMostA:0.00} A; the driver runs to its own limit, which is not known."),
+                Text(
+                    $"The threshold asks for {r.CurrentMostA:0.00} A; the driver runs to its own limit, which is not known."
+                ),
                 "far too bright, whatever the switches say"
             );
         }
 
         var off = r.SoundA > 0 ? (r.CurrentA / r.SoundA) - 1 : 0;
         return Math.Abs(off) < 0.005
-            ? (Text($"The current stays at {r.CurrentA:0.000} A."), "nothing; only measuring with the plug out shows it")
+            ? (
+                Text($"The current stays at {r.CurrentA:0.000} A."),
+                "nothing; only measuring with the plug out shows it"
+            )
             : (
                 Text($"The driver holds {r.CurrentA:0.000} A instead of {r.SoundA:0.000} A."),
                 off > 0 ? "brighter than the plate says" : "dimmer than the plate says"
@@ -106,7 +117,10 @@ internal static class FaultWords
 
         if (point.OutputV < 0.1 && point.DriverMostA > 1e3)
         {
-            return ("The driver's output is shorted: what flows is up to the driver.", "dark; the driver hums, trips or blinks");
+            return (
+                "The driver's output is shorted: what flows is up to the driver.",
+                "dark; the driver hums, trips or blinks"
+            );
         }
 
         if (point.DriverMostA < 1e-3)
@@ -117,13 +131,21 @@ internal static class FaultWords
                 OverVoltage.Trips => "and trips",
                 _ => "and does what its data sheet does not say",
             };
-            var volts = spec.Driver.OverVoltageV is { } v ? Text($"its voltage limit of {v:0.#} V") : "its voltage limit";
-            return ($"No current flows: the output goes to {volts} {then}.", "dark, or short flashes where the driver tries again");
+            var volts = spec.Driver.OverVoltageV is { } v
+                ? Text($"its voltage limit of {v:0.#} V")
+                : "its voltage limit";
+            return (
+                $"No current flows: the output goes to {volts} {then}.",
+                "dark, or short flashes where the driver tries again"
+            );
         }
 
         var known = spec.Driver.LimitA ?? (spec.Driver.RatedA * 1.1);
         var amps = point.DriverMostA <= known ? Text($"{point.DriverMostA:0.00} A") : "as much as the driver gives";
-        return ($"The current by-passes the emitter: {amps} through what lies beside it.", "dark; something beside the emitter gets hot");
+        return (
+            $"The current by-passes the emitter: {amps} through what lies beside it.",
+            "dark; something beside the emitter gets hot"
+        );
     }
 
     private static string Text(FormattableString text) => FormattableString.Invariant(text);

@@ -27,19 +27,23 @@ public sealed record EmitterStraight(double KneeV, double SlopeOhm, double? Most
 
 /// <summary>What the faults of a chain are played with.</summary>
 /// <param name="Chain">The chain as it is to be built.</param>
-/// <param name="ThresholdV">Sense threshold in volts.</param>
+/// <param name="Law">The law from sense resistance to current.</param>
 /// <param name="Driver">What is known of the driver.</param>
 /// <param name="Emitter">The emitter as a straight line.</param>
 /// <param name="AirK">Temperature of the air round the resistors, in kelvin.</param>
 /// <param name="Limits">Rules of thumb, null for the house's own.</param>
 public sealed record FaultsSpec(
     ChainSpec Chain,
-    double ThresholdV,
+    DriverModel Law,
     DriverSpec Driver,
     EmitterStraight Emitter,
     double AirK = 313.15,
     FaultLimits? Limits = null
-);
+)
+{
+    /// <summary>Sense threshold in volts.</summary>
+    public double ThresholdV => Law.ThresholdV;
+}
 
 /// <summary>Rules of thumb for what survives.</summary>
 /// <param name="OverRated">Share over its rated current that a driver is taken to reach although its limit is not known (common practice, no source).</param>

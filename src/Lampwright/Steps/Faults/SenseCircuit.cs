@@ -33,7 +33,9 @@ public sealed class SenseCircuit
         var tap = spec.HasTapLead;
         var parallel = spec.Arrangement == Arrangement.ParallelBranches;
         var wires = new List<(int A, int B)>();
-        parts.Add(new("R0", tap || parallel ? m : low, tap || parallel ? g : m, spec.Fixed.Ohm, Allowed(spec.Fixed), true));
+        parts.Add(
+            new("R0", tap || parallel ? m : low, tap || parallel ? g : m, spec.Fixed.Ohm, Allowed(spec.Fixed), true)
+        );
         if (parallel)
         {
             if (spec.FloorOhm is > 0)

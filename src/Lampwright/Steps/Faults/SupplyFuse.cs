@@ -1,0 +1,66 @@
+namespace Lampwright.Steps.Faults;
+
+/// <summary>The fuse in the supply.</summary>
+/// <remarks>
+/// A fuse of the UL type carries 75 % of its rating for good, so its rating is at least the working current over 0.75; one of the IEC type carries
+/// all of it. The first covers both. <b>Validity</b>: room temperature; the inrush of the driver decides the delay, and its sheet knows it.
+/// <b>Source</b>: EDN, 26 Sep 1996 (rating over 0.75); ratings: IEC 60127-2 (memory). <b>Checked by</b>: printed.
+/// </remarks>
+public static class SupplyFuse
+{
+    private static readonly double[] Ratings =
+    [
+        0.1,
+        0.125,
+        0.16,
+        0.2,
+        0.25,
+        0.315,
+        0.4,
+        0.5,
+        0.63,
+        0.8,
+        1,
+        1.25,
+        1.6,
+        2,
+        2.5,
+        3.15,
+        4,
+        5,
+        6.3,
+        8,
+        10,
+        12.5,
+        16,
+        20,
+        25,
+        32,
+    ];
+
+    /// <summary>Least nominal rating for a working current, in amperes.</summary>
+    /// <param name="workingA">Working current in amperes; above 0.</param>
+    public static double LeastRatingA(double workingA) => Guard.Positive(workingA) / 0.75;
+
+    /// <summary>The fuse for a supply.</summary>
+    /// <param name="inputW">Greatest input power, in watts; above 0.</param>
+    /// <param name="leastV">Least supply voltage, in volts; above 0.</param>
+    /// <param name="powerFactor">Power factor; 1 for a direct supply.</param>
+    /// <param name="isAc">Whether the supply alternates.</param>
+    public static FuseRow Of(double inputW, double leastV, double powerFactor, bool isAc)
+    {
+        var amps = Guard.Positive(inputW) / (Guard.Positive(leastV) * Guard.InRange(powerFactor, 0.05, 1));
+        var least = LeastRatingA(amps);
+        var rating = Ratings.FirstOrDefault(r => r >= least * (1 - 1e-9), Math.Ceiling(least));
+        var where = isAc
+            ? "in the live conductor at the inlet, before the switch, time-lag for the driver's inrush"
+            : "at the battery's pole, rated for its short-circuit current; the lead behind it must bear the fuse's rating";
+        return new(
+            amps,
+            rating,
+            FormattableString.Invariant(
+                $"{amps:0.00} A at the brightest position and the least supply voltage; over 0.75, since a fuse of the UL type carries 75 % of its rating for good: {least:0.00} A; next rating {rating:0.###} A, {where}. It protects leads and supply against a short, not the emitter: no fuse is fast enough for that."
+            )
+        );
+    }
+}
