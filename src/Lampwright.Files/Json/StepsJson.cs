@@ -26,6 +26,9 @@ internal static class StepsJson
             }
         );
         json.Array("combinations", steps.Combinations, c => Combination(json, c));
+        json.Texts("recommended", steps.Recommended);
+        json.Array("faults", steps.Faults, f => FaultsJson.Fault(json, f));
+        FaultsJson.Build(json, steps.Build, steps.Fuse);
         json.Array(
             "targets",
             steps.Targets,
@@ -44,6 +47,14 @@ internal static class StepsJson
         json.Text("switches", c.Switches);
         json.Predicted("resistanceOhm", c.ResistanceOhm);
         json.Predicted("currentA", c.CurrentA);
+        if (c.Corner is { } corner)
+        {
+            json.Plain("leastA", corner.LeastA);
+            json.Plain("mostA", corner.MostA);
+            json.Plain("chainLeastA", corner.ChainLeastA);
+            json.Plain("chainMostA", corner.ChainMostA);
+        }
+
         json.Predicted("voltageV", c.VoltageV);
         json.Predicted("emitterW", c.EmitterW);
         json.Predicted("fluxLm", c.FluxLm);

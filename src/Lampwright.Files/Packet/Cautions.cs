@@ -54,6 +54,15 @@ public static class Cautions
         ),
         (
             new(
+                "first-power",
+                "First power",
+                "A changed driver meets a dummy load before it meets the emitter, at the dimmest position. Never connect an emitter to a live driver: what the output holds goes through it at once. Where potting was taken out, restore insulation and the path of its heat first.",
+                "resistors are put into a driver's sense path"
+            ),
+            (d, _) => d.Steps is not null
+        ),
+        (
+            new(
                 "hot",
                 "Hot parts",
                 "Emitter, sink, resistors and front burn skin within seconds and stay hot after switching off. First power-up at the dimmest position, any fan running, a thermometer on the sink, fingers off.",

@@ -26,8 +26,10 @@ public static class PacketPdf
         WiringPage.Draw(book);
         WhyPage.Draw(book);
         ChartPages.Draw(book);
+        FirstPowerPage.Draw(book);
         TestSheetPage.Draw(book);
         LabelsPage.Draw(book);
+        RepairCardPage.Draw(book);
         book.Save(stream);
     }
 }

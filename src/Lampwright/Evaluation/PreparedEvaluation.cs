@@ -29,6 +29,7 @@ public sealed class PreparedEvaluation
     private readonly List<Finding> _findings;
     private readonly CoupledLight? _light;
     private readonly CoupledLight? _settled;
+    private readonly ChainFaults? _faults;
     private readonly double[] _picture;
     private readonly WaysRows? _ways;
     private readonly BoardReading? _board;
@@ -90,6 +91,8 @@ public sealed class PreparedEvaluation
 
             // The last guess of a loop that found no rest is no answer: nothing that hangs on it is shown.
             _settled = CoupledFindings.IsSettled(residualK) ? _light : null;
+            _faults = _settled is null ? null : ChainFaults.Of(_settled, _nominal);
+            _findings.AddRange(_faults?.Findings ?? []);
         }
 
         _findings.AddRange(_board?.Findings ?? []);
@@ -144,7 +147,7 @@ public sealed class PreparedEvaluation
 
     private LightEvaluation Lay(Bands bands, IReadOnlyList<Influence> influences)
     {
-        var steps = _settled is null ? null : StepsBuild.Of(_settled, bands);
+        var steps = _settled is null ? null : StepsBuild.Of(_settled, bands, _faults);
         var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working) : null;
         var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat, bands.Draws > 0);
         return new()

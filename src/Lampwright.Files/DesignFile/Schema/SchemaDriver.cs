@@ -11,14 +11,7 @@ internal static class SchemaDriver
         driver
             .Table("current", "Output current.")
             .Quantity("rated", Dimension.Current, "1 mA", "200 A", "Rated output current.", required: true)
-            .Quantity(
-                "least",
-                Dimension.Current,
-                "0 A",
-                "200 A",
-                "Least current that it regulates.",
-                absent: "unknown"
-            )
+            .Quantity("least", Dimension.Current, "0 A", "200 A", "Least current that it regulates.", absent: "unknown")
             .Quantity(
                 "limit",
                 Dimension.Current,

@@ -27,30 +27,58 @@ internal static class LabelsPage
         Rating(flow, book, steps);
     }
 
+    // What is wanted stands on the plate; every other position is on the test sheet.
     private static void Steps(Flow flow, StepsAnswer steps)
     {
-        var rows = steps.Combinations.OrderByDescending(c => c.LuxAtSubject.Value).Take(MostRows).ToList();
-        var pips = rows[0].Switches.Length * 3.4;
-        var (width, height, step) = (54 + pips, 12 + (rows.Count * 5.2), 5.2);
+        var wanted = steps.Combinations.Where(c => steps.Recommended.Contains(c.Switches)).ToList();
+        var rows = (wanted.Count > 0 ? wanted : steps.Combinations)
+            .OrderByDescending(c => c.LuxAtSubject.Value)
+            .ThenByDescending(c => c.CurrentA.Value)
+            .Take(MostRows)
+            .ToList();
+        var pips = Math.Max(rows[0].Switches.Length * 3.4, 12);
+        var (width, height, step) = (79 + pips, 12 + (rows.Count * 5.2), 5.2);
+        flow.Need(height);
         var (x, y) = (flow.Left, flow.Y);
         flow.Ink.Path([(x, y), (x + width, y), (x + width, y + height), (x, y + height)], true, cut);
         var head = new TextStyle(2.5, Palette.Soft);
-        flow.Ink.Text("switches", x + 4, y + 6, head);
-        flow.Ink.Text("stops", x + pips + 20, y + 6, head with { Anchor = Anchor.End });
-        flow.Ink.Text("f/", x + pips + 33, y + 6, head with { Anchor = Anchor.End });
-        flow.Ink.Text("lx", x + pips + 49, y + 6, head with { Anchor = Anchor.End });
+        flow.Ink.Text("toggles", x + 4, y + 6, head);
+        double[] ends = [18, 31, 45, 57, 74];
+        string[] heads = ["%", "stops", "A", "f/", "lx"];
+        for (var k = 0; k < heads.Length; k++)
+        {
+            flow.Ink.Text(heads[k], x + pips + ends[k], y + 6, head with { Anchor = Anchor.End });
+        }
+
         flow.Ink.Line(x + 4, y + 7.6, x + width - 4, y + 7.6, new(Palette.Ink, 0.25));
         for (var i = 0; i < rows.Count; i++)
         {
-            var foot = y + 12 + (i * step);
-            CoverPage.Pips(flow.Ink, rows[i].Switches, x + 4, foot);
+            var (foot, c) = (y + 12 + (i * step), rows[i]);
+            CoverPage.Pips(flow.Ink, c.Switches, x + 4, foot);
             var style = new TextStyle(3.3, Palette.Ink, Anchor.End, Weight.Medium);
-            flow.Ink.Text(ChartText.Fixed(rows[i].Stops.Value, 1), x + pips + 20, foot, style);
-            flow.Ink.Text(ChartText.Fixed(rows[i].Aperture.Value, 1), x + pips + 33, foot, style);
-            flow.Ink.Text(ChartText.Number(rows[i].LuxAtSubject.Value, 2), x + pips + 49, foot, style);
+            string[] texts =
+            [
+                ChartText.Number(c.Share * 100, 2),
+                ChartText.Fixed(c.Stops.Value, 1),
+                ChartText.Fixed(c.CurrentA.Value, 2),
+                ChartText.Fixed(c.Aperture.Value, 1),
+                ChartText.Number(c.LuxAtSubject.Value, 2),
+            ];
+            for (var k = 0; k < texts.Length; k++)
+            {
+                flow.Ink.Text(texts[k], x + pips + ends[k], foot, style);
+            }
         }
 
-        flow.Skip(height + 8);
+        flow.Skip(height + 2);
+        var rest = steps.Combinations.Count - rows.Count;
+        flow.Paragraph(
+            "Black: closed, the toggle that by-passes its resistor."
+                + (rest > 0 ? " All other positions are on the test sheet." : ""),
+            2.4,
+            Palette.Soft
+        );
+        flow.Skip(6);
     }
 
     private static void Rating(Flow flow, PacketBook book, StepsAnswer steps)

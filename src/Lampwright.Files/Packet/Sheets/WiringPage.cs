@@ -24,6 +24,7 @@ internal static class WiringPage
         flow.Skip(new ChainSchematic(flow.Ink, steps, Lead(book.Design.Steps)).Draw(flow.Left, flow.Y, flow.Width));
         Resistors(flow, book, steps);
         Wires(flow, book, steps);
+        WiringSchedule.Draw(flow, steps);
         flow.Paragraph(
             "Wires leave the driver's sense parts only on the isolated output side. The supply side is wired by the local code, by somebody licensed where the law asks for one.",
             2.8,
@@ -78,31 +79,26 @@ internal static class WiringPage
         void Row(string from, string to, string what) =>
             rows.Add([(rows.Count + 1).ToString(CultureInfo.InvariantCulture), from, to, what, "□"]);
 
-        var parts = steps.Parts;
-        if (steps.Arrangement == "series chain")
+        if (steps.Build is { } build)
         {
-            Row("driver, sense A", $"{parts[0].Name}, first end", lead);
-            for (var i = 1; i < parts.Count; i++)
+            foreach (var l in build.Leads.Where(l => !l.Name.StartsWith("LED", StringComparison.Ordinal)))
             {
-                Row($"{parts[i - 1].Name}, second end", $"{parts[i].Name}, first end", $"also to S{i}, first contact");
-                Row($"{parts[i].Name}, second end", $"S{i}, second contact", $"S{i} closed by-passes {parts[i].Name}");
+                Row(l.From, l.To, l.Name == "tap" ? "lead tap, to the sense input" : $"lead {l.Name}, {lead}");
             }
 
-            Row($"{parts[^1].Name}, second end", "driver, sense B", lead);
-        }
-        else
-        {
-            Row("driver, sense A", "first ends of all resistors", lead);
-            for (var i = 0; i < parts.Count; i++)
+            foreach (var r in build.Resistors)
+            {
+                Row(r.From, r.To, $"{r.Name} {Ohms(r.Ohm)} Ω{(r.OnBoard ? ", on the driver's board" : "")}");
+            }
+
+            foreach (var c in build.Contacts)
             {
                 Row(
-                    $"{parts[i].Name}, second end",
-                    i == 0 ? "driver, sense B" : $"contact {i}",
-                    i == 0 ? "always connected" : ""
+                    c.From,
+                    c.To,
+                    steps.Arrangement == "series chain" ? $"{c.Name}, closed by-passes R{c.Name[1..]}" : c.Name
                 );
             }
-
-            Row("other side of the contacts", "driver, sense B", lead);
         }
 
         Row("driver, LED +", "emitter +", "");
@@ -120,6 +116,11 @@ internal static class WiringPage
             Row("protective earth of the supply", "every metal part that can be touched", "own screw, toothed washer");
         }
 
+        flow.Paragraph(
+            "Nodes: board LED − is sense A, board G is sense B, board M the pad behind the part that stays on the board, board S the sense input; plate P and plate Q are the ends of the chain, plate 1, 2 … what lies between.",
+            2.5,
+            Palette.Soft
+        );
         flow.Head("Wires", $"leads to the plate and back {ChartText.WithBand(steps.LeadOhm.In(1000), "mΩ")}");
         new Table(
             [new("", "", 6), new("from", "", 44), new("to", "", 54), new("what", "", 58), new("done", "", 8)],

@@ -1,3 +1,5 @@
+using Lampwright.Steps.Faults;
+
 namespace Lampwright.Evaluation.Answers;
 
 /// <summary>Answer of the station steps.</summary>
@@ -26,6 +28,18 @@ public sealed record StepsAnswer
 
     /// <summary>How the chain is connected: <c>series chain</c>, <c>parallel branches</c> or <c>selector</c>.</summary>
     public required string Arrangement { get; init; }
+
+    /// <summary>Every single fault of the chain with what follows, the worst first; at nominal. Empty without switches.</summary>
+    public IReadOnlyList<FaultResult> Faults { get; init; } = [];
+
+    /// <summary>What is soldered: leads, resistors, switches, what meters show.</summary>
+    public ChainBuild? Build { get; init; }
+
+    /// <summary>Fuse of the supply; null where the supply is not known.</summary>
+    public FuseRow? Fuse { get; init; }
+
+    /// <summary>Positions for the switch plate, brightest first: those that come nearest to the wanted steps.</summary>
+    public IReadOnlyList<string> Recommended { get; init; } = [];
 }
 
 /// <summary>One resistor of the chain.</summary>
@@ -56,6 +70,9 @@ public sealed record Combination
     /// <summary>Current through the emitter, A.</summary>
     public required Predicted CurrentA { get; init; }
 
+    /// <summary>Least and greatest current that parts and threshold allow at once, in the hottest air; null where it was not computed.</summary>
+    public WorstCorner? Corner { get; init; }
+
     /// <summary>Voltage of the emitter, V.</summary>
     public required Predicted VoltageV { get; init; }
 
@@ -70,6 +87,9 @@ public sealed record Combination
 
     /// <summary>Illuminance at the centre of the subject, lx.</summary>
     public required Predicted LuxAtSubject { get; init; }
+
+    /// <summary>Flux as a share of the brightest position's, nominal.</summary>
+    public double Share { get; init; }
 
     /// <summary>Light below the brightest position, in stops (0 for the brightest, negative below).</summary>
     public required Predicted Stops { get; init; }

@@ -8,7 +8,7 @@ namespace Lampwright.Evaluation.Build;
 /// <summary>Lays out the answer of the station steps.</summary>
 internal static class StepsBuild
 {
-    public static StepsAnswer Of(CoupledLight light, Bands bands)
+    public static StepsAnswer Of(CoupledLight light, Bands bands, ChainFaults? faults = null)
     {
         var inputs = light.Inputs;
         ResistorPart[] parts = [inputs.Network.Spec.Fixed, .. inputs.Network.Spec.Switched];
@@ -38,7 +38,14 @@ internal static class StepsBuild
                         )
                 ),
             ],
-            Combinations = [.. Order(light, bands).Select(i => Position(light, bands, i))],
+            Combinations =
+            [
+                .. Order(light, bands).Select(i => Position(light, bands, i) with { Corner = faults?.Corners[i] }),
+            ],
+            Faults = faults?.Faults ?? [],
+            Build = faults?.Build,
+            Fuse = faults?.Fuse,
+            Recommended = faults?.Recommended ?? [],
             Targets =
             [
                 .. Enumerable
@@ -75,6 +82,7 @@ internal static class StepsBuild
             FluxLm = At(PositionRow.FluxLm),
             FluxOutLm = At(PositionRow.FluxOutLm),
             LuxAtSubject = At(PositionRow.Lux),
+            Share = Math.Pow(2, At(PositionRow.Stops).Value),
             Stops = At(PositionRow.Stops),
             Ev = At(PositionRow.Ev),
             Aperture = At(PositionRow.Aperture),

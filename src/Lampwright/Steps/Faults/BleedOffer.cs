@@ -4,7 +4,7 @@ namespace Lampwright.Steps.Faults;
 /// <remarks>
 /// A loose lead leaves fixed resistor and bleed alone in the loop: R = R0 + B. For the dimmest position, R = R0 + C·B/(B + C) with the chain C,
 /// to stay where it was the bleed must be far above C; for a loose lead to fall there, B must come down to C. Offered is about three times
-/// the chain: a loose lead then gives a little less than the dimmest step, and the dimmest step moves up by a quarter of the chain's share.
+/// the chain: a loose lead then gives a little less than the dimmest step, and the dimmest step moves up by a quarter of the chain's share; less where the driver would not hold so small a current.
 /// <b>Source</b>: Ohm and Kirchhoff; the factor of three: common practice, no source. <b>Checked by</b>: invariant.
 /// </remarks>
 public static class BleedOffer
@@ -27,7 +27,12 @@ public static class BleedOffer
         var sum =
             chain.Arrangement == Arrangement.Selector ? chain.Switched.Max(r => r.Ohm) : chain.Switched.Sum(r => r.Ohm);
         var given = chain.BleedOhm is not null;
-        var ohm = chain.BleedOhm ?? Round(OverChain * sum);
+
+        // Not so great that a loose lead asks for less than the driver holds.
+        var held = spec.Driver.LeastA is > 0 and var a
+            ? spec.Law.SenseOhm(a) - chain.Fixed.Ohm
+            : double.PositiveInfinity;
+        var ohm = chain.BleedOhm ?? Round(held > sum / 3 ? Math.Min(OverChain * sum, held) : OverChain * sum);
         var with = spec with { Chain = chain with { BleedOhm = ohm } };
         var without = spec with { Chain = chain with { BleedOhm = null } };
         var (bright, dim) = Ends(with);

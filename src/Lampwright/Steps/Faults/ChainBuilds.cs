@@ -34,7 +34,7 @@ public static class ChainBuilds
         return new(
             LeadRows.Of(circuit, brightest),
             [.. circuit.Resistors.Select((r, k) => Row(circuit, r, most[k]))],
-            [.. circuit.Contacts.Select((c, k) => Contact(circuit, c, k, amps, brightest, spec))],
+            [.. circuit.Contacts.Select((c, k) => Contact(c, k, amps, brightest, spec))],
             [.. Enumerable.Range(0, count).Select(i => Pattern(network, corners, i, amps[i]))],
             Fixed(spec, brightest),
             Taps(spec.Chain),
@@ -75,14 +75,7 @@ public static class ChainBuilds
         };
     }
 
-    private static ContactRow Contact(
-        SenseCircuit circuit,
-        SenseContact contact,
-        int k,
-        double[] amps,
-        double brightest,
-        FaultsSpec spec
-    )
+    private static ContactRow Contact(SenseContact contact, int k, double[] amps, double brightest, FaultsSpec spec)
     {
         var chain = spec.Chain;
         var ohm = chain.Switched[k].Ohm;

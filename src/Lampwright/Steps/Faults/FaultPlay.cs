@@ -5,7 +5,8 @@ namespace Lampwright.Steps.Faults;
 /// A fault is solved at the positions where it can be worst. The sense voltage per ampere is a quotient of two polynomials, each of the first
 /// degree in every one resistance, with coefficients of one sign (Kirchhoff's trees): in the resistance of any one switch position it is
 /// monotone, so greatest and least current lie at positions where all switches stand at an end. Those and, for a switch, the positions in which
-/// it is alone, are solved; tests compare with all positions.
+/// it is alone, are solved; where the threshold holds at one end and a limit of the driver at the other, all positions are. Tests compare with
+/// all positions.
 /// <b>Validity</b>: one fault at a time. <b>Source</b>: Kirchhoff's theorem of trees. <b>Checked by</b>: solver, invariant.
 /// </remarks>
 public static class FaultPlay
@@ -106,6 +107,8 @@ public static class FaultPlay
             double.NegativeInfinity
         );
         var contact = spec.Chain.ContactOhm;
+        var (held, free) = (false, false);
+        var isSelector = circuit.Spec.Arrangement == Arrangement.Selector;
         for (var i = 0; i < count; i++)
         {
             if (!sound.TryGetValue(places[i], out var well))
@@ -115,12 +118,25 @@ public static class FaultPlay
             }
 
             var point = FaultPoints.At(circuit, spec, fault, places[i], contact, watts, mostWatts);
+            (held, free) = (held || point.Regulated, free || !point.Regulated);
             Loads(circuit, watts, load);
             Loads(circuit, mostWatts, mostLoad);
             var s = Score(point, well, spec);
             if (s > score)
             {
                 (worst, healthy, at, score) = (point, well, places[i], s);
+            }
+
+            // Where the threshold holds at one end and a limit of the driver at the other, the worst may lie between: then all are played.
+            if (i == count - 1 && held && free && count < 1 << circuit.Contacts.Count && !isSelector)
+            {
+                places = new int[1 << circuit.Contacts.Count];
+                for (var k = 0; k < places.Length; k++)
+                {
+                    places[k] = k;
+                }
+
+                (i, count) = (-1, places.Length);
             }
         }
 

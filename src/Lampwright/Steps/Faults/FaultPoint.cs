@@ -256,6 +256,11 @@ public static class FaultPoints
             }
 
             watts[k] = Power(point.DriverA);
+            if (mostWatts.IsEmpty)
+            {
+                continue;
+            }
+
             mostWatts[k] =
                 !double.IsInfinity(point.DriverMostA) ? Power(point.DriverMostA)
                 : Math.Abs(v1) < 1e-7 ? Power(0)

@@ -1,0 +1,136 @@
+using Lampwright.Evaluation.Answers;
+using Lampwright.Files.Charts;
+using Lampwright.Files.Packet.Fonts;
+
+namespace Lampwright.Files.Packet.Sheets;
+
+/// <summary>The sheet for the first power: what a meter shows with the plug out, a dummy load, then the emitter.</summary>
+internal static class FirstPowerPage
+{
+    private static readonly string[] order =
+    [
+        "Plug out, capacitors measured below 10 V. Emitter off, its pair unplugged at the driver.",
+        "No continuity from any lead of the chain to earth, to the supply side, or to either lead of the emitter.",
+        "Diode test at the emitter's pair: it conducts one way only, plus to LED +.",
+        "Milliohms from LED − to G in every position of the table below, four wires or the meter's leads zeroed. Out of its range: stop and look.",
+        "Where potting was taken out: insulation and the path of its heat are restored, checked, and written down here: ______________________",
+        "Dummy load before the emitter: power resistors of the volts and amps of the dimmest position, across LED + and LED −. Clear of everything, it gets hot.",
+        "Power, dimmest position. Millivolts across the fixed resistor give the amps: table below. Then one position brighter at a time.",
+        "Pull each lead of the chain once with the plug out, power, look: the light is dark or dim, never bright. Plug out before it goes back.",
+        "Plug out, wait, measure below 10 V. Only now the emitter in place of the dummy load. Never connect an emitter to a live driver: what its output holds goes through it at once.",
+        "Emitter, dimmest position, diffuser on, a thermometer on the sink. Then the test sheet.",
+    ];
+
+    public static void Draw(PacketBook book)
+    {
+        if (book.Evaluation.Steps is not { Build: { Patterns.Count: > 0 } build } steps)
+        {
+            return;
+        }
+
+        var flow = new Flow(book, new("First power")).Begun();
+        flow.Title("First power", "in this order; tick each line");
+        for (var i = 0; i < order.Length; i++)
+        {
+            flow.Need(9);
+            flow.Ink.Box(flow.Left, flow.Y + 0.7, 2.8, 2.8, new(Palette.Ink, 0.18));
+            flow.Paragraph(
+                $"{(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}  {order[i]}",
+                2.8,
+                indent: 5
+            );
+            flow.Skip(0.5);
+        }
+
+        Patterns(flow, steps);
+        Fixed(flow, steps);
+        flow.Paragraph(
+            "Supply side, earth and fuse by the local code, by somebody licensed where the law asks for one. A driver that was opened has lost its maker's approval.",
+            2.8,
+            Palette.Stop,
+            Weight.Medium
+        );
+    }
+
+    private static void Patterns(Flow flow, StepsAnswer steps)
+    {
+        flow.Head("Plug out: milliohms from LED − to G, by position", "by tolerance and contacts; write what it shows");
+        var build = steps.Build!;
+        var wide = Math.Max(22, 6 + (steps.Combinations[0].Switches.Length * 2.4));
+        var table = new Table(
+            [
+                new("switches", "", wide),
+                new("expect", "mΩ", 20, 16),
+                new("least", "mΩ", 20, 15),
+                new("most", "mΩ", 20, 15),
+                new("", "", 23),
+                new("amps", "A", 19, 13),
+                new("fixed", "mV", 21, 15),
+                new("", "", 22),
+            ],
+            build.Patterns.Count > 16 ? 4.6 : 5.8,
+            2.9
+        );
+        table.Draw(
+            flow,
+            [
+                .. build.Patterns.Select(p =>
+                    (IReadOnlyList<Cell>)
+                        [
+                            new(p.Switches, Weight: Weight.SemiBold),
+                            ((Cell)WiringSchedule.Number(p.Ohm, 1000, "0")).Strong,
+                            WiringSchedule.Number(p.LeastOhm, 1000, "0"),
+                            WiringSchedule.Number(p.MostOhm, 1000, "0"),
+                            "",
+                            WiringSchedule.Number(p.CurrentA, 1, "0.000"),
+                            WiringSchedule.Number(p.FixedV, 1000, "0.0"),
+                            "",
+                        ]
+                ),
+            ],
+            (ink, _, left, y) =>
+            {
+                foreach (var x in new[] { left + wide + 60, left + wide + 60 + 23 + 40 })
+                {
+                    ink.Box(x, y - (table.RowHeight / 2) - 0.3, 21, table.RowHeight - 1.2, new(Palette.Ink, 0.18));
+                }
+            }
+        );
+    }
+
+    private static void Fixed(Flow flow, StepsAnswer steps)
+    {
+        if (steps.Build!.Fixed is not { Count: > 0 } rows)
+        {
+            return;
+        }
+
+        var what = steps.Arrangement == "parallel branches" ? "floor" : "fixed resistor";
+        flow.Head($"Millivolts across the {what} against amps");
+        const int across = 8;
+        for (var i = 0; i < rows.Count; i += across)
+        {
+            flow.Need(10);
+            for (var k = i; k < Math.Min(i + across, rows.Count); k++)
+            {
+                var x = flow.Left + ((k - i) * 21.5);
+                flow.Ink.Text(
+                    $"{WiringSchedule.Number(rows[k].CurrentA, 1, "0.###")} A",
+                    x,
+                    flow.Y + 3,
+                    new(2.6, Palette.Soft)
+                );
+                flow.Ink.Text(
+                    $"{WiringSchedule.Number(rows[k].FixedV, 1000, "0.0")} mV",
+                    x,
+                    flow.Y + 7,
+                    new(3.1, Palette.Ink, Weight: Weight.Medium)
+                );
+            }
+
+            flow.Skip(9.5);
+        }
+
+        flow.Skip(1);
+    }
+}
