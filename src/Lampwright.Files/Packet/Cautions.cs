@@ -47,16 +47,7 @@ public static class Cautions
             new(
                 "sense",
                 "Sense wires",
-                "Wires may leave the driver's sense parts only when those are on the isolated output side, and someone has looked and measured. Not sure means no. An opened driver has lost its maker's approval.",
-                "resistors are put into a driver's sense path"
-            ),
-            (d, _) => d.Steps is not null
-        ),
-        (
-            new(
-                "first-power",
-                "First power",
-                "A changed driver meets a dummy load before it meets the emitter, at the dimmest position. Never connect an emitter to a live driver: what the output holds goes through it at once. Where potting was taken out, restore insulation and the path of its heat first.",
+                "Wires may leave the driver's sense parts only when those are on the isolated output side, and someone has looked and measured. Not sure means no. An opened driver has lost its maker's approval. Dummy load first; never connect an emitter to a live driver.",
                 "resistors are put into a driver's sense path"
             ),
             (d, _) => d.Steps is not null

@@ -28,8 +28,8 @@ public static class PacketPdf
         ChartPages.Draw(book);
         FirstPowerPage.Draw(book);
         TestSheetPage.Draw(book);
-        LabelsPage.Draw(book);
         RepairCardPage.Draw(book);
+        LabelsPage.Draw(book);
         book.Save(stream);
     }
 }

@@ -37,7 +37,7 @@ internal static class SampleLight
         {
             Title = "Bench light <b>of a test</b>",
             Draws = 512,
-            Steps = Steps(switches),
+            Steps = SampleChain.With(Steps(switches)),
             Ways = SampleWays.All,
             Board = SampleBoard.Answer,
             Heat = Heat(switches),

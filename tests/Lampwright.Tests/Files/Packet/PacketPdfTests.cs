@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lampwright.Design;
 using Lampwright.Evaluation;
 using Lampwright.Files.Packet;
@@ -23,6 +24,38 @@ public sealed class PacketPdfTests
         {
             Assert.Contains(Packed(caution.Title), cover, StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public void Soldering_first_power_and_repair_stand_on_sheets_of_their_own()
+    {
+        var light = SampleLight.Evaluation();
+        var pages = Pages(SampleLight.Design(), light);
+        var build = light.Steps!.Build!;
+        var first = pages.Single(p => p.Contains("tickeachline", StringComparison.Ordinal));
+        Assert.All(
+            build.Patterns,
+            p =>
+            {
+                Assert.Contains(p.Switches, first, StringComparison.Ordinal);
+                Assert.Contains(
+                    (p.Ohm * 1000).ToString("0", CultureInfo.InvariantCulture),
+                    first,
+                    StringComparison.Ordinal
+                );
+            }
+        );
+        Assert.Contains("Neverconnectanemittertoalivedriver", first, StringComparison.Ordinal);
+        var wiring = string.Concat(pages.Where(p => p.Contains("Wiringofthechain", StringComparison.Ordinal)));
+        Assert.All(build.Leads, l => Assert.Contains(Packed(l.From + l.To), wiring, StringComparison.Ordinal));
+        Assert.All(build.Resistors, r => Assert.Contains(Packed(r.Mounting), wiring, StringComparison.Ordinal));
+        Assert.Contains("Fuse:", wiring, StringComparison.Ordinal);
+        var card = pages.Single(p => p.Contains("fortheinsideofthelid", StringComparison.Ordinal));
+        Assert.Contains("leadoutbroken", card, StringComparison.Ordinal);
+        var labels = pages.Single(p =>
+            p.Contains("Labels", StringComparison.Ordinal) && p.Contains("toggles", StringComparison.Ordinal)
+        );
+        Assert.Contains("%stopsA", labels, StringComparison.Ordinal);
     }
 
     [Fact]
