@@ -132,7 +132,7 @@ public class FaultDeckTests
             },
             new(FaultKind.LeadBroken, 4),
             3,
-            [("rtap", Off)]
+            [("rtap", 1e15)]
         ),
         ["parallel, sound"] = (Branches, default, 3, []),
         ["parallel, R2 short"] = (Branches, new(FaultKind.ResistorShort, 2), 2, [("rp2", Wire)]),
