@@ -1,3 +1,4 @@
+using Lampwright.Benchmarks.Peers;
 using Lampwright.Steps.ChainProof;
 
 namespace Lampwright.Benchmarks.Problems;
@@ -10,7 +11,11 @@ internal sealed class ChainProblem : Problem
     public override Prepared Load(string file)
     {
         var spec = ChainFile.Read(file);
-        return new(() => Find(spec), found => Answer(spec, (ChainSearchResult)found));
+        var peer = ChainSolver.Takes(spec) ? new ChainSolver(spec) : null;
+        return new(() => Find(spec), found => Answer(spec, (ChainSearchResult)found, peer))
+        {
+            PeerMs = peer is null ? null : peer.Ms,
+        };
     }
 
     private static ChainSearchResult Find(ChainSearchSpec spec)
@@ -25,7 +30,7 @@ internal sealed class ChainProblem : Problem
         }
     }
 
-    private static object Answer(ChainSearchSpec spec, ChainSearchResult found) =>
+    private static object Answer(ChainSearchSpec spec, ChainSearchResult found, ChainSolver? peer) =>
         new
         {
             Err = found.WorstError,
@@ -45,5 +50,7 @@ internal sealed class ChainProblem : Problem
                 })
                 .ToArray(),
             Missing = found.Missing?.Words,
+            Peer = peer?.Status,
+            PeerErrOhm = peer?.Error,
         };
 }
