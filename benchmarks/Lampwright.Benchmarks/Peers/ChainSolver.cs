@@ -40,7 +40,7 @@ internal sealed class ChainSolver(ChainSearchSpec spec)
         }
 
         var start = Stopwatch.GetTimestamp();
-        var solver = new CpSolver
+        using var solver = new CpSolver
         {
             StringParameters = FormattableString.Invariant(
                 $"max_time_in_seconds:{MostSeconds},num_search_workers:{Environment.ProcessorCount}"

@@ -47,6 +47,13 @@ public sealed class BoxCurve
     public double DriverCaseRiseK(in BoxHeat heat) =>
         CompartmentAirRiseK(heat) + (driverCase?.RiseK(heat.DriverW) ?? 0);
 
+    /// <summary>Air of the compartment and case of the driver over the room at once, K.</summary>
+    internal (double AirK, double CaseK) CompartmentRisesK(in BoxHeat heat)
+    {
+        var rise = CompartmentAirRiseK(heat);
+        return (rise, rise + (driverCase?.RiseK(heat.DriverW) ?? 0));
+    }
+
     /// <summary>Heat of the compartment, with what warm air from the fan brings in.</summary>
     private double Compartment(in BoxHeat heat) => heat.DriverW + heat.ChainW + ventWPerK * heat.InletRiseK;
 }

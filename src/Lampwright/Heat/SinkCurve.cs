@@ -81,6 +81,20 @@ public sealed class SinkCurve
         return baseRise.RiseAtLogK(log) + heatW * Conduction(log, source);
     }
 
+    /// <summary>Both at once, for a loop that needs them often.</summary>
+    /// <param name="heatW">Heat of all emitters on the sink, W; below 0 counts as 0.</param>
+    internal (double BaseK, double SourceK) RisesK(double heatW)
+    {
+        if (heatW <= 0)
+        {
+            return (0, 0);
+        }
+
+        var log = Math.Log(heatW);
+        var rise = baseRise.RiseAtLogK(log);
+        return (rise, rise + (heatW * Conduction(log, 0)));
+    }
+
     /// <summary>Mean rise of the air that leaves the fan's path, K; 0 with the fan stopped.</summary>
     /// <param name="heatW">Heat of all emitters on the sink, W.</param>
     public double AirRiseK(double heatW) =>

@@ -125,13 +125,25 @@ public sealed class ChainNetwork
     /// <param name="warmOhms">Resistance of each resistor, the fixed one first, in ohm.</param>
     /// <param name="watts">Power of each resistor in watts.</param>
     /// <param name="leadOhm">Resistance of the leads in ohm.</param>
-    internal double Solve(int index, in ChainDraw draw, Span<double> warmOhms, Span<double> watts, out double leadOhm)
+    /// <param name="resume">True when <paramref name="watts"/> holds a solution that was nearly this one: one pass then settles it.</param>
+    internal double Solve(
+        int index,
+        in ChainDraw draw,
+        Span<double> warmOhms,
+        Span<double> watts,
+        out double leadOhm,
+        bool resume = false
+    )
     {
         leadOhm = LeadOhm(draw.AirK) * draw.LeadFactor;
         var contacts = draw.ContactOhms.IsEmpty ? _contact : draw.ContactOhms;
-        watts.Clear();
+        if (!resume)
+        {
+            watts.Clear();
+        }
+
         var total = 0.0;
-        for (var pass = 0; pass < 3; pass++)
+        for (var pass = resume ? 2 : 0; pass < 3; pass++)
         {
             for (var k = 0; k < _ohms.Length; k++)
             {

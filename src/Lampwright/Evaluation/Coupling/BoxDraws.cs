@@ -11,7 +11,8 @@ internal readonly struct Boxes(BoxCurve curve, double ambientK)
     public (double AirK, double CaseK) Driver(double lossW, double chainW)
     {
         var heat = new BoxHeat(0, 0, lossW, chainW);
-        return (ambientK + curve.CompartmentAirRiseK(heat), ambientK + curve.DriverCaseRiseK(heat));
+        var (air, box) = curve.CompartmentRisesK(heat);
+        return (ambientK + air, ambientK + box);
     }
 
     /// <summary>Hottest skin of the front, K: the reflector's outside or the diffuser.</summary>

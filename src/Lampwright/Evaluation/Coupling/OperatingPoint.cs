@@ -99,8 +99,7 @@ internal static class OperatingPoints
         var (t, residual) = Junction(c, emitter, guessK);
         var (voltage, flux) = (emitter.VoltageV(t), emitter.FluxLm(t));
         var heat = Heat(c, currentA * voltage, flux);
-        var baseRise = c.Sink?.BaseRiseK(heat) ?? 0;
-        var sourceRise = c.Sink?.SourceRiseK(heat) ?? 0;
+        var (baseRise, sourceRise) = c.Sink?.RisesK(heat) ?? (0, 0);
         var loss = c.Driver.LossW(currentA * voltage);
         var (air, box) = c.Boxes.Driver(loss, chainW);
         return new(
@@ -173,17 +172,19 @@ internal static class OperatingPoints
                 LeadFactor = lead,
                 RiseFactor = rise,
             };
-            var total = network.Solve(index, draw, warm, watts, out _);
+            var total = network.Solve(index, draw, warm, watts, out _, resume: pass > 0);
             var current = c.Driver.CurrentA(total);
-            point = AtCurrent(c, current, pass == 0 ? guessK : point.JunctionK, Sum(watts)) with
-            {
-                ResistanceOhm = total,
-            };
-            if (Math.Abs(current - last) <= 2e-6 * current)
+
+            // The air that the last pass found moves the current no more: what that pass found stands.
+            if (pass > 0 && Math.Abs(current - last) <= 2e-6 * current)
             {
                 break;
             }
 
+            point = AtCurrent(c, current, pass == 0 ? guessK : point.JunctionK, Sum(watts)) with
+            {
+                ResistanceOhm = total,
+            };
             (airK, last) = (point.CompartmentK, current);
         }
 
@@ -201,6 +202,13 @@ internal static class OperatingPoints
         for (var pass = 0; pass < MostPasses && residual > SettledK; pass++)
         {
             var t1 = Next(c, emitter, t);
+            residual = Math.Abs(t1 - t);
+            if (residual <= SettledK)
+            {
+                t = t1;
+                break;
+            }
+
             var t2 = Next(c, emitter, t1);
             var bend = t2 - (2 * t1) + t;
             var better = Math.Abs(bend) > 1e-9 ? t - ((t1 - t) * (t1 - t) / bend) : t2;
