@@ -7,6 +7,13 @@ namespace Lampwright.Files.Packet.Sheets;
 /// <summary>The sheet for the first power: what a meter shows with the plug out, a dummy load, then the emitter.</summary>
 internal static class FirstPowerPage
 {
+    private const string byDrop =
+        "Power, dimmest position. Millivolts across the fixed resistor give the amps: table below. Then one position brighter at a time.";
+
+    // Across branches stands the threshold, whatever flows.
+    private const string byMeter =
+        "Power, dimmest position, a meter in the dummy load's lead for the amps. Then one position brighter at a time.";
+
     private static readonly string[] order =
     [
         "Plug out, capacitors measured below 10 V. Emitter off, its pair unplugged at the driver.",
@@ -15,8 +22,8 @@ internal static class FirstPowerPage
         "Milliohms from LED − to G in every position of the table below, four wires or the meter's leads zeroed. Out of its range: stop and look.",
         "Where potting was taken out: insulation and the path of its heat are restored, checked, and written down here: ______________________",
         "Dummy load before the emitter: power resistors of the volts and amps of the dimmest position, across LED + and LED −. Clear of everything, it gets hot.",
-        "Power, dimmest position. Millivolts across the fixed resistor give the amps: table below. Then one position brighter at a time.",
-        "Pull each lead of the chain once with the plug out, power, look: the light is dark or dim, never bright. Plug out before it goes back.",
+        byDrop,
+        "Pull each lead of the chain once with the plug out, power, look: the current is none or small, never more than in the brightest position. Plug out before it goes back.",
         "Plug out, wait, measure below 10 V. Only now the emitter in place of the dummy load. Never connect an emitter to a live driver: what its output holds goes through it at once.",
         "Emitter, dimmest position, diffuser on, a thermometer on the sink. Then the test sheet.",
     ];
@@ -32,10 +39,11 @@ internal static class FirstPowerPage
         flow.Title("First power", "in this order; tick each line");
         for (var i = 0; i < order.Length; i++)
         {
+            var text = order[i] == byDrop && build.Fixed.Count == 0 ? byMeter : order[i];
             flow.Need(9);
             flow.Ink.Box(flow.Left, flow.Y + 0.7, 2.8, 2.8, new(Palette.Ink, 0.18));
             flow.Paragraph(
-                $"{(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}  {order[i]}",
+                $"{(i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture)}  {text}",
                 2.8,
                 indent: 5
             );
