@@ -23,7 +23,11 @@ public sealed class PreparedSink
         peaks = [.. inside.Select(f => Series(nominal, inside, f, local: true))];
         means = [.. exact.Select(s => new SpreadingTable(s))];
         airSide = new SinkAir(nominal);
+        SpreadingMethod = FinsOf(nominal) is null ? "series, even film" : "series, fins that carry heat along";
     }
+
+    /// <summary>How spreading in the base is computed: <c>series, even film</c> or <c>series, fins that carry heat along</c>.</summary>
+    public string SpreadingMethod { get; }
 
     /// <summary>The sink as it was prepared.</summary>
     public SinkSpec Nominal { get; }
@@ -157,7 +161,10 @@ public sealed class PreparedSink
         / spec.ConductivityWPerMK;
 
     private static Spreading Series(SinkSpec spec, IReadOnlyList<Footprint> sources, Footprint probe, bool local) =>
-        new(spec.AcrossM, spec.AlongM, spec.BaseThicknessM, sources, probe, local);
+        new(spec.AcrossM, spec.AlongM, spec.BaseThicknessM, sources, probe, local, FinsOf(spec));
+
+    private static SpreadingFins? FinsOf(SinkSpec spec) =>
+        spec.FinCount < 2 ? null : new(spec.AcrossM, spec.FinCount, spec.FinThicknessM, spec.FinHeightM);
 
     /// <summary>The part of a footprint that lies on the base; one that hangs over is told as a finding.</summary>
     private static Footprint Inside(Footprint f, SinkSpec spec)

@@ -18,6 +18,9 @@ public sealed class Spreading
     private readonly double[] weights;
     private readonly double[] decays;
     private readonly double[] waves;
+    private readonly int[] alongOf;
+    private readonly double[] alongWaves;
+    private readonly SpreadingFins? fins;
 
     /// <summary>Sums the part of the series that does not hang on the film.</summary>
     /// <param name="acrossM">Side a of the plate, m.</param>
@@ -33,6 +36,18 @@ public sealed class Spreading
         IReadOnlyList<Footprint> sources,
         Footprint probe,
         bool local = false
+    )
+        : this(acrossM, alongM, thicknessM, sources, probe, local, null) { }
+
+    /// <summary>The same over fins that carry heat along themselves; null for an even film.</summary>
+    internal Spreading(
+        double acrossM,
+        double alongM,
+        double thicknessM,
+        IReadOnlyList<Footprint> sources,
+        Footprint probe,
+        bool local,
+        SpreadingFins? fins
     )
     {
         ArgumentNullException.ThrowIfNull(sources);
@@ -60,7 +75,7 @@ public sealed class Spreading
             sum += source.Share * SpreadingNear.Sum(x, y, split);
         }
 
-        List<(double Weight, double Wave)> soft = [];
+        List<(double Weight, double Wave, int Along)> soft = [];
         for (var m = 0; m < termsAcross; m++)
         {
             var lambda = m * Math.PI / acrossM;
@@ -89,7 +104,7 @@ public sealed class Spreading
                 sum += weight * SpreadingNear.Beyond(beta, split);
                 if (beta * thicknessM < FilmUnfelt)
                 {
-                    soft.Add((weight, beta));
+                    soft.Add((weight, beta, n));
                 }
             }
         }
@@ -97,6 +112,12 @@ public sealed class Spreading
         fixedPart = sum;
         weights = [.. soft.Select(x => x.Weight)];
         waves = [.. soft.Select(x => x.Wave)];
+        alongOf = [.. soft.Select(x => x.Along)];
+        alongWaves =
+        [
+            .. Enumerable.Range(0, alongOf.Length == 0 ? 0 : alongOf.Max() + 1).Select(n => n * Math.PI / alongM),
+        ];
+        this.fins = fins;
         decays = [.. soft.Select(x => Math.Tanh(x.Wave * thicknessM))];
     }
 
@@ -110,17 +131,23 @@ public sealed class Spreading
     private static int MostTerms => 400;
 
     /// <summary>Spreading part, times conductivity, 1/m: what comes on top of the one-dimensional resistance.</summary>
-    /// <param name="filmPerConductivity">h/k, 1/m, above 0; infinite is allowed.</param>
+    /// <param name="filmPerConductivity">h/k over the outline of the far face, 1/m, above 0; infinite is allowed.</param>
     public double SpreadPerM(double filmPerConductivity)
     {
         var sum = fixedPart;
+        Span<double> films = stackalloc double[alongWaves.Length];
+        films.Fill(filmPerConductivity);
+        if (double.IsFinite(filmPerConductivity))
+        {
+            fins?.Films(filmPerConductivity, alongWaves, films);
+        }
+
         for (var i = 0; i < waves.Length; i++)
         {
             double z = waves[i],
-                tanh = decays[i];
-            var ratio = double.IsInfinity(filmPerConductivity)
-                ? tanh
-                : (z + filmPerConductivity * tanh) / (z * tanh + filmPerConductivity);
+                tanh = decays[i],
+                film = films[alongOf[i]];
+            var ratio = double.IsInfinity(film) ? tanh : (z + film * tanh) / (z * tanh + film);
             sum += weights[i] * (ratio - 1);
         }
 

@@ -16,7 +16,7 @@ import sys
 
 import numpy as np
 from scipy.interpolate import PchipInterpolator
-from scipy.optimize import fsolve
+from scipy.optimize import brentq, fsolve
 
 SIGMA, G, R_AIR = 5.670374419e-8, 9.80665, 287.055
 
@@ -248,11 +248,25 @@ class Sink:
         cm = np.cos(lam * x) * np.sinc(lam * c / 2 / math.pi)
         cn = np.cos(delta * y) * np.sinc(delta * d / 2 / math.pi)
         beta = np.hypot(lam[:, None], delta[None, :])
-        self._terms = (lam, 2 * cm**2), (delta, 2 * cn**2), (beta, 4 * np.outer(cm**2, cn**2))
+        self._terms = (
+            (lam, 2 * cm**2, np.zeros(1)),
+            (delta, 2 * cn**2, delta),
+            (beta, 4 * np.outer(cm**2, cn**2), delta[None, :]),
+        )
+
+    def wave_film(self, face, delta):
+        """Film over conductivity of the fins' side for a wave cos(delta*y): the fin obeys T'' = (2h/kt + delta^2) T down its height."""
+        share, pitch = self.n * self.t / self.w, self.w / self.n
+        mu = np.sqrt(2 * face / self.t + delta**2)
+        root = share * mu * np.tanh(mu * self.h)
+        gather = pitch / math.pi * math.log(1 / math.sin(math.pi * share / 2))
+        return (1 - share) * face + 1 / (1 / root + gather)
 
     def base_k_per_w(self, film):
-        h, total = film / self.k, self.base
-        for z, weight in self._terms:
+        even, total = film / self.k, self.base
+        face = brentq(lambda x: float(self.wave_film(x, 0.0)) - even, 1e-9, even / (1 - self.n * self.t / self.w) * 2, xtol=1e-14)
+        for z, weight, along in self._terms:
+            h = np.where(along > 0, self.wave_film(face, along), even)
             tanh = np.tanh(z * self.base)
             total += np.sum(weight * (z + h * tanh) / (z * tanh + h) / z)
         return total / (self.k * self.w * self.l)

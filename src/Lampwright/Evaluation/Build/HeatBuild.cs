@@ -19,7 +19,7 @@ internal static class HeatBuild
             [
                 Step("junction", "case", CommonRow.JunctionToCaseK, "resistance from the emitter's data sheet"),
                 Step("case", "sink under the emitter", CommonRow.InterfaceK, "layer between emitter and sink"),
-                Step("sink under the emitter", "sink", CommonRow.SpreadingK, "spreading in the base, exact series"),
+                Step("sink under the emitter", "sink", CommonRow.SpreadingK, SpreadingMethod(light)),
                 Step("sink", "room", CommonRow.SinkToAirK, SinkMethod(light)),
             ],
             Fan = working is { FanLine.Count: > 0, PathLine.Count: > 0 }
@@ -34,6 +34,11 @@ internal static class HeatBuild
         HeatStep Step(string from, string to, int number, string method) =>
             new(from, to, bands.At(light.CommonPlace(number)), method);
     }
+
+    private static string SpreadingMethod(CoupledLight light) =>
+        light.Inputs.Sink is { } sink
+            ? "spreading in the base: " + sink.SpreadingMethod
+            : "within the measured resistance";
 
     private static string SinkMethod(CoupledLight light) =>
         light.Inputs.Parts switch
