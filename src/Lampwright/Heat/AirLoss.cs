@@ -10,6 +10,122 @@ namespace Lampwright.Heat;
 /// <param name="LaminarPerM3">B, 1/m³, 0 or above: the part that goes with the viscosity.</param>
 public sealed record AirLoss(string Path, double KPerAreaSquared, double LaminarPerM3 = 0)
 {
+    /// <summary>Open area that can be made larger, m²; 0 for what has a size of its own: a guard, a filter, a turn.</summary>
+    public double OpenM2 { get; init; }
+
+    /// <summary>Openings that stand side by side; empty for a single loss.</summary>
+    public IReadOnlyList<AirLoss> Branches { get; init; } = [];
+
+    /// <summary>Openings side by side: all lose the same pressure, and their flows add.</summary>
+    /// <remarks>
+    /// <see cref="KPerAreaSquared"/> and <see cref="LaminarPerM3"/> hold the limits of fast and of slow air, for the draft of a stopped fan;
+    /// <see cref="LossPa"/> is exact between them.
+    /// </remarks>
+    /// <param name="branches">One or more.</param>
+    public static AirLoss SideBySide(IReadOnlyList<AirLoss> branches)
+    {
+        ArgumentNullException.ThrowIfNull(branches);
+        var open = branches.Where(b => double.IsFinite(b.KPerAreaSquared)).ToList();
+        if (open.Count == 1)
+        {
+            return open[0];
+        }
+
+        var path = string.Join(" + ", branches.Select(b => b.Path));
+        return open.Count == 0
+            ? new AirLoss(path, double.PositiveInfinity)
+            : new AirLoss(
+                path,
+                1 / Square(open.Sum(b => 1 / Math.Sqrt(b.KPerAreaSquared))),
+                open.Any(b => b.LaminarPerM3 <= 0) ? 0 : 1 / open.Sum(b => 1 / b.LaminarPerM3)
+            )
+            {
+                Branches = open,
+                OpenM2 = open.Sum(b => b.OpenM2),
+            };
+    }
+
+    /// <summary>The same with its opening made so many times larger; what has a size of its own stays.</summary>
+    /// <param name="times">Factor on the open area, above 0.</param>
+    public AirLoss Opened(double times)
+    {
+        Guard.Positive(times);
+        return Branches.Count > 0 ? SideBySide([.. Branches.Select(b => b.Opened(times))])
+            : OpenM2 <= 0 ? this
+            : this with
+            {
+                KPerAreaSquared = KPerAreaSquared / (times * times),
+                LaminarPerM3 = LaminarPerM3 / times,
+                OpenM2 = OpenM2 * times,
+            };
+    }
+
+    /// <summary>Pressure lost at a flow, Pa.</summary>
+    /// <param name="flowM3PerS">Flow, m³/s, 0 or above.</param>
+    /// <param name="air">The air in the opening.</param>
+    public double LossPa(double flowM3PerS, in Air air)
+    {
+        if (flowM3PerS <= 0)
+        {
+            return 0;
+        }
+
+        if (Branches.Count == 0)
+        {
+            return flowM3PerS * ((0.5 * air.Density * KPerAreaSquared * flowM3PerS) + (LaminarPerM3 * air.Viscosity));
+        }
+
+        // The flow that a pressure drives through all of them bends one way only: Newton from below climbs to the zero and never beyond.
+        var pressure = double.PositiveInfinity;
+        foreach (var b in Branches)
+        {
+            pressure = Math.Min(pressure, b.LossPa(flowM3PerS / Branches.Count, air));
+        }
+
+        for (var i = 0; i < 60 && pressure > 0; i++)
+        {
+            double flow = 0,
+                slope = 0;
+            foreach (var b in Branches)
+            {
+                double quadratic = 0.5 * air.Density * b.KPerAreaSquared,
+                    laminar = b.LaminarPerM3 * air.Viscosity,
+                    root = Math.Sqrt((laminar * laminar) + (4 * quadratic * pressure));
+                flow += 2 * pressure / (laminar + root);
+                slope += 1 / root;
+            }
+
+            var step = (flowM3PerS - flow) / slope;
+            pressure += step;
+            if (Math.Abs(step) <= 1e-13 * pressure)
+            {
+                break;
+            }
+        }
+
+        return pressure;
+    }
+
+    /// <summary>A filter, of which the maker states a pressure at a flow; it goes with the flow, as through felt.</summary>
+    /// <remarks>Validity: clean, slow air. Source: Darcy's law, air of 20 °C (common practice for the range).</remarks>
+    /// <param name="path">Path in the design file.</param>
+    /// <param name="pressurePa">Pressure stated, Pa, above 0.</param>
+    /// <param name="flowM3PerS">At this flow, m³/s, above 0.</param>
+    public static AirLoss Filter(string path, double pressurePa, double flowM3PerS) =>
+        new(path, 0, Guard.Positive(pressurePa) / (Guard.Positive(flowM3PerS) * Air.At(293.15, 101325).Viscosity));
+
+    /// <summary>A sharp turn by a right angle without vanes: 1.2 velocity heads.</summary>
+    /// <remarks>Source: Idelchik, diagram 6-5 (memory).</remarks>
+    /// <param name="path">Path in the design file.</param>
+    /// <param name="areaM2">Area of the duct that turns, m².</param>
+    public static AirLoss Turn(string path, double areaM2) => Of(path, 1.2, areaM2);
+
+    /// <summary>A plain hole in a wall between two rooms: the way in and the way out, 1.5 heads, or less where a duct goes on.</summary>
+    /// <remarks>Source: flush entrance 0.5 and free discharge 1.0, Idelchik.</remarks>
+    /// <param name="path">Path in the design file.</param>
+    /// <param name="areaM2">Open area, m²; 0 shuts the path.</param>
+    public static AirLoss Hole(string path, double areaM2) => Of(path, 1.5, areaM2) with { OpenM2 = areaM2 };
+
     /// <summary>Any loss given by its K on an area.</summary>
     /// <param name="path">Path in the design file.</param>
     /// <param name="k">Loss coefficient on the area's velocity head, 0 or above.</param>
@@ -39,7 +155,10 @@ public sealed record AirLoss(string Path, double KPerAreaSquared, double Laminar
         }
 
         var laminar = 15 / (fieldAreaM2 * openRatio * Guard.Positive(holeDiameterM));
-        return new AirLoss(path, ThinSheetK(openRatio) / (fieldAreaM2 * fieldAreaM2), laminar);
+        return new AirLoss(path, ThinSheetK(openRatio) / (fieldAreaM2 * fieldAreaM2), laminar)
+        {
+            OpenM2 = fieldAreaM2 * openRatio,
+        };
     }
 
     /// <summary>A finger guard of round wire.</summary>
@@ -88,6 +207,8 @@ public sealed record AirLoss(string Path, double KPerAreaSquared, double Laminar
     /// <remarks>Validity: Re above 3300. Source: Borda-Carnot; Idelchik.</remarks>
     /// <param name="areaRatio">Small over large area, 0 to 1.</param>
     public static double ExpansionK(double areaRatio) => (1 - Guard.InRange(areaRatio, 0, 1)) * (1 - areaRatio);
+
+    private static double Square(double x) => x * x;
 
     private static double GuardBeta(double reynolds)
     {

@@ -25,4 +25,14 @@ internal static class Blend
 
     /// <summary>(a⁴ + b⁴)^(1/4): joins two natural flows that replace each other with the tilt.</summary>
     internal static double Fourths(double a, double b) => Math.Sqrt(Math.Sqrt(a * a * a * a + b * b * b * b));
+
+    /// <summary>
+    /// Share of a channel's draft that is left with gravity's share along it: all to 60° from the upright, where its formula ends, and from there
+    /// smoothly to nothing at level (common practice, no source).
+    /// </summary>
+    internal static double Rising(double along)
+    {
+        var t = Math.Clamp(2 * along, 0, 1);
+        return t * (2 - t);
+    }
 }

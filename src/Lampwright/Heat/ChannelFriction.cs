@@ -2,7 +2,7 @@ namespace Lampwright.Heat;
 
 /// <summary>Pressure that the air loses in the channels between plate fins.</summary>
 /// <remarks>
-/// Validity: laminar, Re on the hydraulic diameter below about 2300, 0 &lt; gap/height ≤ 1.
+/// Validity: laminar, Re on the hydraulic diameter below about 2300, 0 &lt; gap/height ≤ 1; beyond it <see cref="TurbulentChannel"/>, without a jump.
 /// Source: Shah and London 1978 (f·Re of rectangular ducts, polynomial); Muzychka and Yovanovich, J. Fluids Eng. 131, 111105 (2009)
 /// (developing flow); Kays and London (ends, flat profile). Fanning friction factors: a quarter of Darcy's.
 /// Accuracy: friction 10 % (theirs), ends 23 to 34 % of their share between equal ducts and 5 % between plenums.
@@ -31,6 +31,16 @@ public static class ChannelFriction
     /// <summary>Exit loss on the channel's velocity head, flat profile: (1 - σ)² (Borda-Carnot).</summary>
     /// <param name="openRatio">Free area over frontal area σ, 0 to 1.</param>
     public static double ExitK(double openRatio) => (1 - openRatio) * (1 - openRatio);
+
+    /// <summary>Entrance loss where the profile is developed, laminar, between parallel plates: 0.8 - 0.4·σ².</summary>
+    /// <remarks>For long channels; goes with the friction of developed flow, not with <see cref="ApparentFRe"/>.</remarks>
+    /// <param name="openRatio">Free area over frontal area σ, 0 to 1.</param>
+    public static double DevelopedEntranceK(double openRatio) => 0.8 - (0.4 * openRatio * openRatio);
+
+    /// <summary>Exit loss where the profile is developed, laminar, between parallel plates: 1 - 2.4·σ + σ².</summary>
+    /// <remarks>For long channels; goes with the friction of developed flow, not with <see cref="ApparentFRe"/>.</remarks>
+    /// <param name="openRatio">Free area over frontal area σ, 0 to 1.</param>
+    public static double DevelopedExitK(double openRatio) => 1 - (2.4 * openRatio) + (openRatio * openRatio);
 
     /// <summary>Hydraulic diameter of a rectangular channel 2bH/(b + H), m.</summary>
     /// <param name="gapM">Gap b, m.</param>
@@ -78,7 +88,10 @@ public static class ChannelFriction
 
         var re = velocityMPerS * diameterM / air.KinematicViscosity;
         var xPlus = lengthM / (diameterM * re);
-        var fApparent = ApparentFRe(xPlus, developedFRe) / re;
+        var laminar = ApparentFRe(xPlus, developedFRe) / re;
+        var turbulent = TurbulentChannel.Share(re);
+        var fApparent =
+            turbulent > 0 ? laminar + (turbulent * Math.Max(0, TurbulentChannel.Friction(re) - laminar)) : laminar;
         return (endsK + 4 * fApparent * lengthM / diameterM) * 0.5 * air.Density * velocityMPerS * velocityMPerS;
     }
 }

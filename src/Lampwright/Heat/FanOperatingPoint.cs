@@ -10,6 +10,8 @@ namespace Lampwright.Heat;
 /// <param name="ChannelEndsK">Losses at the channels' ends on their velocity head.</param>
 /// <param name="FrictionFactor">Factor of the method error on the channels' loss.</param>
 /// <param name="OpeningFactor">Factor of the method error on the openings' loss.</param>
+/// <param name="PinArrangement">Factor of the pins' arrangement; 0 where the air passes channels.</param>
+/// <param name="Beside">Openings that stand side by side, each group as one loss; null where there are none.</param>
 internal readonly record struct AirPath(
     double QuadraticPerM4,
     double LaminarPerM3,
@@ -19,7 +21,9 @@ internal readonly record struct AirPath(
     double ChannelFRe,
     double ChannelEndsK,
     double FrictionFactor = 1,
-    double OpeningFactor = 1
+    double OpeningFactor = 1,
+    double PinArrangement = 0,
+    IReadOnlyList<AirLoss>? Beside = null
 )
 {
     /// <summary>Loss of the whole path, Pa.</summary>
@@ -30,22 +34,38 @@ internal readonly record struct AirPath(
         OpeningsPa(flow, cool) + ChannelsPa(flow, cool, warm);
 
     /// <summary>Loss of the openings alone, Pa.</summary>
-    internal double OpeningsPa(double flow, in Air cool) =>
-        OpeningFactor * flow * (0.5 * cool.Density * QuadraticPerM4 * flow + LaminarPerM3 * cool.Viscosity);
+    internal double OpeningsPa(double flow, in Air cool)
+    {
+        var sum = flow * (0.5 * cool.Density * QuadraticPerM4 * flow + LaminarPerM3 * cool.Viscosity);
+        for (var i = 0; i < Beside?.Count; i++)
+        {
+            sum += Beside[i].LossPa(flow, cool);
+        }
+
+        return OpeningFactor * sum;
+    }
 
     /// <summary>Loss of the channels alone, Pa. The mass flow is the fan's; warm air runs faster.</summary>
     internal double ChannelsPa(double flow, in Air cool, in Air warm) =>
-        ChannelAreaM2 <= 0
-            ? 0
-            : FrictionFactor
-                * ChannelFriction.DuctLossPa(
+        ChannelAreaM2 <= 0 ? 0
+        : PinArrangement > 0
+            ? FrictionFactor
+                * PinFriction.LossPa(
                     warm,
                     ChannelVelocity(flow, cool, warm),
                     ChannelDiameterM,
-                    ChannelLengthM,
-                    ChannelFRe,
-                    ChannelEndsK
-                );
+                    PinArrangement,
+                    ChannelLengthM
+                )
+        : FrictionFactor
+            * ChannelFriction.DuctLossPa(
+                warm,
+                ChannelVelocity(flow, cool, warm),
+                ChannelDiameterM,
+                ChannelLengthM,
+                ChannelFRe,
+                ChannelEndsK
+            );
 
     /// <summary>Velocity in the channels, m/s.</summary>
     internal double ChannelVelocity(double flow, in Air cool, in Air warm) =>
@@ -78,7 +98,7 @@ internal static class FanOperatingPoint
         in Air warm
     )
     {
-        var speed = fan.VoltageRatio * speedFactor;
+        var speed = fan.SpeedRatio * speedFactor;
         if (speed < 1e-4 || !double.IsFinite(path.QuadraticPerM4))
         {
             return new RootReport(0, 0, 0, true);

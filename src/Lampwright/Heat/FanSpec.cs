@@ -9,6 +9,12 @@ public sealed record FanSpec
     /// <summary>Voltage it runs at over rated voltage, 0 to 1.5; the speed is taken in proportion (common practice).</summary>
     public double VoltageRatio { get; init; } = 1;
 
+    /// <summary>Share of the rated voltage below which it stands still, 0 to 1; 0 where that is not known.</summary>
+    public double StartRatio { get; init; }
+
+    /// <summary>Speed over rated speed: 0 below the voltage it starts at, then in proportion to the voltage (common practice).</summary>
+    public double SpeedRatio => VoltageRatio < StartRatio ? 0 : VoltageRatio;
+
     /// <summary>Density of the air the curve was taken in, kg/m³; makers state 1.2 (common practice).</summary>
     public double CurveDensity { get; init; } = 1.2;
 

@@ -6,10 +6,14 @@ namespace Lampwright.Heat;
 /// <param name="WidthM">Size across the fins, m, above 0.</param>
 /// <param name="DepthM">Size along the fins, m, above 0.</param>
 /// <param name="Share">Share of the sink's heat that enters here, above 0; only the ratio to the other shares counts.</param>
+/// <param name="OtherW">
+/// Heat of another emitter that gives the same at every step, W, 0 or above; its share then counts for nothing. 0 for the emitter itself.
+/// </param>
 public sealed record Footprint(
     double CentreAcrossM,
     double CentreAlongM,
     double WidthM,
     double DepthM,
-    double Share = 1
+    double Share = 1,
+    double OtherW = 0
 );

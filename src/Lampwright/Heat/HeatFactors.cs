@@ -48,6 +48,18 @@ public sealed record HeatFactors
     /// <summary>On all heat that a sink in a housing gives off with the fan stopped.</summary>
     public double HousedStill { get; init; } = 1;
 
+    /// <summary>On the film of forced air across pins.</summary>
+    public double PinFilm { get; init; } = 1;
+
+    /// <summary>On the pressure lost across pins.</summary>
+    public double PinFriction { get; init; } = 1;
+
+    /// <summary>On the heat that still air takes from pins or a stack of plates.</summary>
+    public double StillPins { get; init; } = 1;
+
+    /// <summary>On the resistance of heat pipes.</summary>
+    public double HeatPipes { get; init; } = 1;
+
     /// <summary>Factors in the order of <see cref="HeatMethods.MethodErrors"/>.</summary>
     /// <param name="factors">One factor per error, above 0.</param>
     /// <exception cref="ArgumentException">Not one per error.</exception>
@@ -79,6 +91,10 @@ public sealed record HeatFactors
             TipFlow = factors[11],
             Bypass = factors[12],
             HousedStill = factors[13],
+            PinFilm = factors[14],
+            PinFriction = factors[15],
+            StillPins = factors[16],
+            HeatPipes = factors[17],
         };
     }
 }

@@ -4,7 +4,7 @@ using Lampwright.Findings;
 namespace Lampwright.Heat;
 
 /// <summary>What this station has to say about a design: each method gives the findings of one thing.</summary>
-public static class HeatFindings
+public static partial class HeatFindings
 {
     /// <summary>Room below the maker's junction limit that is worth having, K (common practice, no source).</summary>
     public static readonly double JunctionMarginK = 10;
@@ -21,7 +21,7 @@ public static class HeatFindings
     /// <summary>Share of air beside the fins that is worth a note (common practice, no source).</summary>
     public static readonly double BypassNoted = 0.10;
 
-    /// <summary>Shape of a sink, its fan and its air path: HEA005 to HEA008, HEA012, HEA013, HEA016, HEA017.</summary>
+    /// <summary>Shape of a sink, its fan and its air path: HEA005 to HEA008, HEA012, HEA013, HEA016, HEA017; HEA008 for pins and stacks too.</summary>
     /// <param name="spec">The sink.</param>
     /// <param name="sinkPath">Path of the sink in the design file.</param>
     /// <param name="fanPath">Path of the fan in the design file.</param>
@@ -29,7 +29,12 @@ public static class HeatFindings
     {
         ArgumentNullException.ThrowIfNull(spec);
         List<Finding> findings = [];
-        if (spec.FinCount >= 2 && spec.GapM <= 1e-5)
+        if (Standing(spec, sinkPath) is { } standing)
+        {
+            findings.Add(standing);
+        }
+
+        if (spec.Form == SinkForm.Fins && spec.GapM <= 1e-5)
         {
             var fins = spec.FinCount * spec.FinThicknessM;
             findings.Add(
@@ -194,11 +199,13 @@ public static class HeatFindings
     /// <summary>A sink measured with the fan running, asked for with the fan stopped: HEA015.</summary>
     /// <param name="path">Path of the measured resistance in the design file.</param>
     /// <param name="scene">The scene that is not covered.</param>
-    /// <param name="times">How many times the measured resistance stands in.</param>
+    /// <param name="times">How many times the measured resistance stands in; 1 for still air that stands in for a fan.</param>
     public static Finding MeasuredForOneFanState(string path, string scene, double times) =>
         HeatRules.MeasuredForOneFanState.At(
             path,
-            $"The measured resistance holds with the fan running; in this scene {N(times)} times of it stand in, a guess that may be off by a factor of two.",
+            times > 1
+                ? $"The measured resistance holds with the fan running; in this scene {N(times)} times of it stand in, a guess that may be off by a factor of two."
+                : "The trials hold with the fan stopped; with the fan running the sink is taken to be as hot, which is more than it will be.",
             scene: scene
         );
 
@@ -234,14 +241,17 @@ public static class HeatFindings
             findings.Add(HeatRules.NoAirPath.At(loss.Path, "This is in the fan's way and has no opening."));
         }
 
-        if (fan.VoltageRatio > 0 && fan.VoltageRatio < FanStartRatio)
+        var start = fan.StartRatio > 0 ? fan.StartRatio : FanStartRatio;
+        if (fan.VoltageRatio > 0 && fan.VoltageRatio < start)
         {
             findings.Add(
                 HeatRules.FanMayNotStart.At(
                     $"{fanPath}.run_at",
-                    $"It runs at {N(fan.VoltageRatio * 100)} % of its rated voltage.",
+                    fan.StartRatio > 0
+                        ? $"It gets {N(fan.VoltageRatio * 100)} % of its rated voltage and starts at {N(start * 100)} %; it is taken to stand."
+                        : $"It runs at {N(fan.VoltageRatio * 100)} % of its rated voltage.",
                     $"{N(fan.VoltageRatio * 100)} %",
-                    $"{N(FanStartRatio * 100)} %"
+                    $"{N(start * 100)} %"
                 )
             );
         }
@@ -288,6 +298,11 @@ public static class HeatFindings
 
     private static string Outside(string name, SinkResult result)
     {
+        if (name == HeatMethods.PinFilm.Name || name == HeatMethods.PinFriction.Name)
+        {
+            return $"The air between the pins has Re {N(result.ReDiameter)}; the method ({name}) holds to Re {N(PinFilm.MostRe)}, for pins twice as long as thick or longer and pitches across of 1.25 to 5 diameters.";
+        }
+
         if (name != HeatMethods.NaturalChannelFilm.Name)
         {
             return $"With the fan running the air between the fins has Re* {N(result.ReStar)} and Re {N(result.ReDiameter)}; the method ({name}) holds from Re* {N(ChannelFilm.LeastReStar)} to {N(ChannelFilm.MostReStar)} and up to Re 2300.";

@@ -87,6 +87,34 @@ public static class HeatMethods
         "radiation taken as into the room, conduction into the housing left out: common practice, no source"
     );
 
+    /// <summary>Film of forced air across pins.</summary>
+    public static readonly MethodError PinFilm = new(
+        "heat.pin_film",
+        0.25,
+        "Zukauskas 1972: 15 % in deep banks; short pins on a base and open tips, common practice"
+    );
+
+    /// <summary>Pressure lost across pins.</summary>
+    public static readonly MethodError PinFriction = new(
+        "heat.pin_friction",
+        0.30,
+        "Gunter and Shaw 1945: 25 % (memory); open tips, common practice"
+    );
+
+    /// <summary>Air that rises by itself through pins or a stack of plates.</summary>
+    public static readonly MethodError StillPins = new(
+        "heat.still_pins",
+        0.35,
+        "lone cylinders joined with the draft through the bank: derived; common practice, no source"
+    );
+
+    /// <summary>Heat pipes and the plates on them.</summary>
+    public static readonly MethodError HeatPipes = new(
+        "heat.heat_pipes",
+        0.35,
+        "one resistance a pipe, evenly heated, tilt and fit left out: common practice, no source"
+    );
+
     /// <summary>All of them, in the order of <see cref="HeatFactors.From"/>.</summary>
     public static readonly IReadOnlyList<MethodError> MethodErrors =
     [
@@ -104,6 +132,10 @@ public static class HeatMethods
         TipFlow,
         Bypass,
         HousedStill,
+        PinFilm,
+        PinFriction,
+        StillPins,
+        HeatPipes,
     ];
 
     /// <summary>The errors with those of methods outside their range doubled (common practice).</summary>

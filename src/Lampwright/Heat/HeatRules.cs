@@ -188,6 +188,69 @@ public static class HeatRules
         "definition"
     );
 
+    /// <summary>What is said of sink or fan does not go together.</summary>
+    public static readonly Rule DataConflict = new(
+        "HEA021",
+        "Data of sink or fan do not go together",
+        Severity.Warn,
+        "Keep what is true and take out the other; what is left out of the sum is said.",
+        "definition"
+    );
+
+    /// <summary>Two fans blow against each other.</summary>
+    public static readonly Rule FansOppose = new(
+        "HEA022",
+        "Fans work against each other",
+        Severity.Warn,
+        "Turn one of them round, or write its air in the order in which it passes.",
+        Practice
+    );
+
+    /// <summary>No voltage that the fan bears keeps the junction below its limit.</summary>
+    public static readonly Rule NoFanSpeedHolds = new(
+        "HEA023",
+        "No fan speed holds the junction",
+        Severity.Warn,
+        "Lower the current of that step, open the air's way, or take a stronger fan or a larger sink.",
+        "fan laws; the emitter's data sheet"
+    );
+
+    /// <summary>The room is hotter than what it has to cool may be.</summary>
+    public static readonly Rule AmbientOverLimit = new(
+        "HEA024",
+        "Air hotter than the limit",
+        Severity.Stop,
+        "Check ambient_max and junction_max: no sink cools below the air around it.",
+        "second law of thermodynamics"
+    );
+
+    /// <summary>There is nothing to cool.</summary>
+    public static readonly Rule NoHeat = new(
+        "HEA025",
+        "No heat to carry",
+        Severity.Note,
+        "Check the emitter's points, its driver and its light_share: at the brightest position it takes no power.",
+        "energy balance"
+    );
+
+    /// <summary>No opening gives the temperature that is wanted.</summary>
+    public static readonly Rule NoOpeningReaches = new(
+        "HEA026",
+        "No opening gives the wanted temperature",
+        Severity.Warn,
+        "Raise the fan's voltage, take a larger sink, or want less: wider openings alone do not bring it down.",
+        "energy balance"
+    );
+
+    /// <summary>Heat pipes carry more than they can.</summary>
+    public static readonly Rule HeatPipesDry = new(
+        "HEA027",
+        "Heat pipes over their load",
+        Severity.Stop,
+        "Take more or thicker pipes, or less heat: a pipe that runs dry carries next to nothing.",
+        "the pipe's data sheet"
+    );
+
     /// <summary>All rules.</summary>
     public static readonly IReadOnlyList<Rule> All =
     [
@@ -211,5 +274,12 @@ public static class HeatRules
         GridNotConverged,
         GridTooFine,
         GridIllStated,
+        DataConflict,
+        FansOppose,
+        NoFanSpeedHolds,
+        AmbientOverLimit,
+        NoHeat,
+        NoOpeningReaches,
+        HeatPipesDry,
     ];
 }

@@ -55,6 +55,18 @@ public static class NaturalFilm
     public static double VerticalPlateLaminar(double rayleigh, double prandtl) =>
         0.68 + 0.670 * Fourth(rayleigh) / Math.Pow(1 + Math.Pow(0.492 / prandtl, 9.0 / 16), 4.0 / 9);
 
+    /// <summary>Nusselt number on the diameter of a level cylinder.</summary>
+    /// <remarks>Validity: Ra to 1e12. Source: Churchill and Chu 1975, IJHMT 18:1049. Checked by: printed (Incropera Ex. 9.4).</remarks>
+    /// <param name="rayleigh">Rayleigh number on the diameter, 0 or above.</param>
+    /// <param name="prandtl">Prandtl number.</param>
+    public static double LevelCylinder(double rayleigh, double prandtl)
+    {
+        var root =
+            0.60
+            + (0.387 * Math.Cbrt(Math.Sqrt(rayleigh)) / Math.Pow(1 + Math.Pow(0.559 / prandtl, 9.0 / 16), 8.0 / 27));
+        return root * root;
+    }
+
     /// <summary>Nusselt number of a horizontal plate, hot face up, on the length area/perimeter.</summary>
     /// <remarks>
     /// Validity: 1e4 to 1e11. Source: McAdams; Lloyd and Moran. The two branches meet at Ra 1e7 within 3 %; the larger is

@@ -7,8 +7,7 @@ internal readonly record struct SinkScene(
     bool FanRuns,
     Air Cool,
     AirPath Path,
-    double GapM,
-    double FlowLengthM,
+    SinkSurface Surface,
     double PrandtlTerm
 );
 
@@ -40,29 +39,28 @@ internal sealed class SinkAir
     {
         curve = nominal.Fan is null ? null : new FanCurve(nominal.Fan.Curve);
         channelView =
-            nominal.FinCount < 2 ? 1 : Radiation.ChannelViewFactor(nominal.GapM, nominal.FinHeightM, nominal.AlongM);
+            nominal.Form == SinkForm.Fins
+                ? Radiation.ChannelViewFactor(nominal.GapM, nominal.FinHeightM, nominal.AlongM)
+                : 1;
     }
 
     /// <summary>A draw in a scene.</summary>
     internal static SinkScene In(SinkSpec spec, double ambientK, bool fanRuns)
     {
         var cool = Air.At(ambientK, spec.PressurePa);
-        var gap = Math.Max(spec.GapM, 1e-5);
-        var tips = spec.Entry == AirEntry.Tips;
-        var length = tips ? spec.AlongM / 2 : spec.AlongM;
+        var surface = SinkSurface.Of(spec);
         return new SinkScene(
             spec,
             ambientK,
-            fanRuns && spec.Fan?.VoltageRatio > 0,
+            fanRuns && spec.Fan?.SpeedRatio > 0,
             cool,
-            PathOf(spec, gap, length, tips),
-            gap,
-            length,
+            PathOf(spec, surface),
+            surface,
             NaturalFilm.VerticalPlateTerm(cool.Prandtl)
         );
     }
 
-    /// <summary>Heat given off with the base at a rise over the ambient air.</summary>
+    /// <summary>Heat given off with the roots of the fins at a rise over the ambient air.</summary>
     internal SinkState At(in SinkScene scene, double rise)
     {
         var spec = scene.Spec;
@@ -74,7 +72,7 @@ internal sealed class SinkAir
         var housed = spec.Housed && !scene.FanRuns ? spec.Factors.HousedStill : 1;
         return new SinkState(
             housed * conductance * rise,
-            housed * RadiatedW(spec, scene.GapM, rise, scene.AmbientK),
+            housed * RadiatedW(scene, rise),
             forced.Flow,
             forced.Velocity,
             forced.Film,
@@ -105,7 +103,7 @@ internal sealed class SinkAir
                 FanOperatingPoint.FanPressurePa(
                     curve!,
                     fan,
-                    fan.VoltageRatio * factors.FanSpeed,
+                    fan.SpeedRatio * factors.FanSpeed,
                     factors.FanPressure,
                     scene.Cool.Density / fan.CurveDensity,
                     q
@@ -128,125 +126,80 @@ internal sealed class SinkAir
     private static double FlowPerRated(in SinkScene scene)
     {
         var fan = scene.Spec.Fan!;
-        return fan.VoltageRatio * scene.Spec.Factors.FanSpeed * (fan.InSeries ? 1 : fan.Count);
+        return fan.SpeedRatio * scene.Spec.Factors.FanSpeed * (fan.InSeries ? 1 : fan.Count);
     }
 
-    private static AirPath PathOf(SinkSpec spec, double gap, double length, bool tips)
+    private static AirPath PathOf(SinkSpec spec, in SinkSurface surface)
     {
         double quadratic = 0,
             laminar = 0;
+        List<AirLoss>? beside = null;
         foreach (var loss in spec.AirLosses)
         {
+            if (loss.Branches.Count > 0 && double.IsFinite(loss.KPerAreaSquared))
+            {
+                (beside ??= []).Add(loss);
+                continue;
+            }
+
             quadratic += loss.KPerAreaSquared;
             laminar += loss.LaminarPerM3;
         }
 
-        if (spec.FinCount < 2)
-        {
-            return new AirPath(quadratic, laminar, 0, 1, 1, 24, 0, 1, spec.Factors.AirOpenings);
-        }
-
-        var open = spec.OpenRatio;
-
-        // Air that enters at the tips turns by a right angle: one more velocity head (common practice, no source).
-        var ends = ChannelFriction.EntranceK(open) + ChannelFriction.ExitK(open) + (tips ? 1 : 0);
-        var area =
-            (spec.FinCount - 1)
-            * gap
-            * spec.FinHeightM
-            * (tips ? 2 : 1)
-            / (1 - Math.Clamp(spec.BypassShare * spec.Factors.Bypass, 0, 0.95));
-        var short_ = Math.Min(gap, spec.FinHeightM);
+        var through = surface.Form is SinkForm.Plate ? 0 : surface.FreeM2;
         return new AirPath(
             quadratic,
             laminar,
-            area,
-            ChannelFriction.HydraulicDiameterM(gap, spec.FinHeightM),
-            length,
-            ChannelFriction.DevelopedFRe(short_ / Math.Max(gap, spec.FinHeightM)),
-            ends,
-            spec.Factors.Friction,
-            spec.Factors.AirOpenings
+            through / (1 - Math.Clamp(spec.BypassShare * spec.Factors.Bypass, 0, 0.95)),
+            surface.DiameterM,
+            surface.FlowLengthM,
+            surface.FRe,
+            surface.EndsK,
+            surface.Form == SinkForm.Pins ? spec.Factors.PinFriction : spec.Factors.Friction,
+            spec.Factors.AirOpenings,
+            surface.Arrangement,
+            beside
         );
     }
 
-    private (
-        double Conductance,
-        double Flow,
-        double Velocity,
-        double Film,
-        double Efficiency,
-        double ReStar,
-        double ReDiameter
-    ) Forced(in SinkScene scene, in Air warm)
+    private ForcedState Forced(in SinkScene scene, in Air warm)
     {
         if (!scene.FanRuns)
         {
             return default;
         }
 
-        var spec = scene.Spec;
-        var factors = spec.Factors;
+        var factors = scene.Spec.Factors;
         var flow = FanOperatingPoint
-            .Flow(curve!, spec.Fan!, factors.FanSpeed, factors.FanPressure, scene.Path, scene.Cool, warm)
+            .Flow(curve!, scene.Spec.Fan!, factors.FanSpeed, factors.FanPressure, scene.Path, scene.Cool, warm)
             .X;
-        if (flow <= 0)
-        {
-            return default;
-        }
-
-        if (spec.FinCount < 2)
-        {
-            return ForcedOverPlate(scene, warm, flow);
-        }
-
-        var velocity = scene.Path.ChannelVelocity(flow, scene.Cool, warm);
-        var reStar = ChannelFilm.ReStar(velocity, scene.GapM, scene.FlowLengthM, warm.KinematicViscosity);
-        var film =
-            ChannelFilm.Nusselt(reStar, warm.Prandtl)
-            * warm.Conductivity
-            / scene.GapM
-            * factors.ChannelFilm
-            * (spec.Entry == AirEntry.Tips ? factors.TipFlow : 1);
-        var efficiency = Fin.PlateEfficiency(film, spec.ConductivityWPerMK, spec.FinThicknessM, spec.FinHeightM);
-        var channels = (spec.FinCount - 1) * spec.AlongM;
-        var conductance = film * channels * (scene.GapM + 2 * spec.FinHeightM * efficiency);
-        var reDiameter = velocity * scene.Path.ChannelDiameterM / warm.KinematicViscosity;
-        return (conductance, flow, velocity, film, efficiency, reStar, reDiameter);
+        return SinkForced.At(scene, warm, flow);
     }
 
-    private static (double, double, double, double, double, double, double) ForcedOverPlate(
-        in SinkScene scene,
-        in Air warm,
-        double flow
-    )
-    {
-        var spec = scene.Spec;
-        var fan = spec.Fan!;
-        var area = fan.BoxAcrossM * fan.BoxAlongM;
-        var plate = spec.AcrossM * spec.AlongM;
-        var velocity = flow / (area > 0 ? area : plate);
-        var re = velocity * spec.AlongM / warm.KinematicViscosity;
-        var film = ForcedPlate.Nusselt(re, warm.Prandtl) * warm.Conductivity / spec.AlongM * spec.Factors.ChannelFilm;
-
-        // Air cannot take more than warming all of it to the plate's temperature.
-        var capacity = flow * scene.Cool.Density * scene.Cool.SpecificHeat;
-        return (Blend.InverseCubes(film * plate, capacity), flow, velocity, film, 1, 0, 0);
-    }
-
-    private double RadiatedW(SinkSpec spec, double gap, double rise, double ambientK)
+    private double RadiatedW(in SinkScene scene, double rise)
     {
         // The rise is carried, not found again as a difference of temperatures: that loses small heats.
+        var spec = scene.Spec;
+        var surface = scene.Surface;
         var emissivity = Math.Min(1, spec.Emissivity);
         var perArea =
-            spec.OpenShare * spec.Factors.Emissivity * Radiation.CoefficientBlack(ambientK + rise, ambientK) * rise;
-        if (spec.FinCount < 2)
+            spec.OpenShare
+            * spec.Factors.Emissivity
+            * Radiation.CoefficientBlack(scene.AmbientK + rise, scene.AmbientK)
+            * rise;
+        switch (surface.Form)
         {
-            return perArea * emissivity * spec.AcrossM * spec.AlongM;
+            case SinkForm.Fins:
+                var walls = surface.WallM2 + surface.FloorM2;
+                var outer = (2 * spec.FinHeightM * spec.AlongM) + (spec.FinCount * spec.FinThicknessM * spec.AlongM);
+                return perArea
+                    * ((walls * Radiation.ChannelEmissivity(channelView, emissivity)) + (outer * emissivity));
+            case SinkForm.Plate:
+                return perArea * emissivity * surface.FloorM2;
+            default:
+                // A body full of cavities: its outline radiates, the walls behind it reflect into each other.
+                var inside = Math.Max(surface.WallM2 + surface.FloorM2, surface.OutlineM2);
+                return perArea * inside * Radiation.ChannelEmissivity(surface.OutlineM2 / inside, emissivity);
         }
-
-        var walls = (spec.FinCount - 1) * (2 * spec.FinHeightM + gap) * spec.AlongM;
-        var outer = 2 * spec.FinHeightM * spec.AlongM + spec.FinCount * spec.FinThicknessM * spec.AlongM;
-        return perArea * (walls * Radiation.ChannelEmissivity(channelView, emissivity) + outer * emissivity);
     }
 }

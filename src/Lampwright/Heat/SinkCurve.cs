@@ -10,15 +10,21 @@ public sealed class SinkCurve
     private readonly RiseCurve baseRise;
     private readonly double[] conduction;
     private readonly double airHeatCapacityWPerK;
+    private readonly double[] byOthers;
+    private readonly double otherW;
 
     internal SinkCurve(
         RiseCurve baseRise,
         double[] conduction,
         double flowM3PerS,
         double pressurePa,
-        double airHeatCapacityWPerK
+        double airHeatCapacityWPerK,
+        double[]? byOthers = null,
+        double otherW = 0
     )
     {
+        this.byOthers = byOthers ?? [];
+        this.otherW = otherW;
         this.baseRise = baseRise;
         this.conduction = conduction;
         FlowM3PerS = flowM3PerS;
@@ -63,53 +69,96 @@ public sealed class SinkCurve
         );
     }
 
+    /// <summary>A sink measured at several heats: its rise goes with a power of the heat.</summary>
+    /// <param name="riseAtOneWattK">Rise at 1 W, K, above 0.</param>
+    /// <param name="exponent">Power of the heat, 0.5 to 1; 0.8 is that of natural convection, 1 that of a fan.</param>
+    public static SinkCurve Power(double riseAtOneWattK, double exponent)
+    {
+        Guard.Positive(riseAtOneWattK);
+        Guard.InRange(exponent, 0.5, 1);
+        var count = RiseCurve.NodeRisesK.Length;
+        Span<double> heats = stackalloc double[count];
+        for (var i = 0; i < count; i++)
+        {
+            heats[i] = Math.Pow(RiseCurve.NodeRisesK[i] / riseAtOneWattK, 1 / exponent);
+        }
+
+        return new SinkCurve(new RiseCurve(heats, RiseCurve.NodeRisesK), [], 0, 0, 0);
+    }
+
+    /// <summary>The same with a flow of air that is known from elsewhere.</summary>
+    /// <param name="flowM3PerS">Flow of the fan, m³/s, 0 or above.</param>
+    public SinkCurve WithFlow(double flowM3PerS)
+    {
+        var air = Air.At(300, 101325);
+        return new(baseRise, conduction, flowM3PerS, 0, flowM3PerS * air.Density * air.SpecificHeat, byOthers, otherW);
+    }
+
     /// <summary>Mean rise of the base over the ambient air, K.</summary>
-    /// <param name="heatW">Heat of all emitters on the sink, W; below 0 counts as 0.</param>
-    public double BaseRiseK(double heatW) => baseRise.RiseK(heatW);
+    /// <param name="heatW">Heat of the light's emitter, W; below 0 counts as 0.</param>
+    public double BaseRiseK(double heatW) => baseRise.RiseK(Math.Max(0, heatW) + otherW);
 
     /// <summary>Mean rise under a footprint over the ambient air, K.</summary>
-    /// <param name="heatW">Heat of all emitters on the sink, W; below 0 counts as 0.</param>
+    /// <param name="heatW">Heat of the light's emitter, W; below 0 counts as 0.</param>
     /// <param name="source">Which footprint, in the order of the spec; a measured sink has one.</param>
     public double SourceRiseK(double heatW, int source = 0)
     {
-        if (heatW <= 0)
+        var own = Math.Max(0, heatW);
+        if (own + otherW <= 0)
         {
             return 0;
         }
 
-        var log = Math.Log(heatW);
-        return baseRise.RiseAtLogK(log) + heatW * Conduction(log, source);
+        var log = Math.Log(own + otherW);
+        return baseRise.RiseAtLogK(log) + Above(own, log, source);
     }
 
-    /// <summary>Both at once, for a loop that needs them often.</summary>
-    /// <param name="heatW">Heat of all emitters on the sink, W; below 0 counts as 0.</param>
+    /// <summary>Mean rise under the hottest footprint over the ambient air, K.</summary>
+    /// <param name="heatW">Heat of the light's emitter, W; below 0 counts as 0.</param>
+    public double HottestRiseK(double heatW) => RisesK(heatW).SourceK;
+
+    /// <summary>Base and hottest footprint at once, for a loop that needs them often.</summary>
+    /// <param name="heatW">Heat of the light's emitter, W; below 0 counts as 0.</param>
     internal (double BaseK, double SourceK) RisesK(double heatW)
     {
-        if (heatW <= 0)
+        var own = Math.Max(0, heatW);
+        if (own + otherW <= 0)
         {
             return (0, 0);
         }
 
-        var log = Math.Log(heatW);
+        var log = Math.Log(own + otherW);
         var rise = baseRise.RiseAtLogK(log);
-        return (rise, rise + (heatW * Conduction(log, 0)));
+        var above = Above(own, log, 0);
+        for (var i = baseRise.LogHeats.Length; i < conduction.Length; i += baseRise.LogHeats.Length)
+        {
+            above = Math.Max(above, Above(own, log, i / baseRise.LogHeats.Length));
+        }
+
+        return (rise, rise + above);
     }
+
+    private double Above(double ownW, double logHeat, int source) =>
+        (ownW * Conduction(conduction, logHeat, source))
+        + (otherW > 0 ? otherW * Conduction(byOthers, logHeat, source) : 0);
 
     /// <summary>Mean rise of the air that leaves the fan's path, K; 0 with the fan stopped.</summary>
     /// <param name="heatW">Heat of all emitters on the sink, W.</param>
     public double AirRiseK(double heatW) =>
-        airHeatCapacityWPerK > 0 && heatW > 0 ? Math.Min(heatW / airHeatCapacityWPerK, BaseRiseK(heatW)) : 0;
+        airHeatCapacityWPerK > 0 && heatW + otherW > 0
+            ? Math.Min((heatW + otherW) / airHeatCapacityWPerK, BaseRiseK(heatW))
+            : 0;
 
     /// <summary>Resistance of the base from the footprint to its far face, between the points in a straight line.</summary>
-    private double Conduction(double logHeat, int source)
+    private double Conduction(double[] rows, double logHeat, int source)
     {
-        if (conduction.Length == 0)
+        if (rows.Length == 0)
         {
             return 0;
         }
 
         var logs = baseRise.LogHeats;
-        var row = conduction.AsSpan(source * logs.Length, logs.Length);
+        var row = rows.AsSpan(source * logs.Length, logs.Length);
         if (logHeat <= logs[0])
         {
             return row[0];

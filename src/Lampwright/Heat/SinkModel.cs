@@ -8,11 +8,21 @@ public static class SinkModel
     public static bool IsUsable(SinkSpec spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
-        return spec.Footprints.Count > 0
-            && (spec.FinCount < 2 || spec.GapM > 1e-5)
-            && (spec.FinCount < 2 || (spec.FinHeightM > 0 && spec.FinThicknessM > 0))
+        return spec.Footprints.Any(f => f.OtherW <= 0)
+            && spec.Form switch
+            {
+                SinkForm.Fins => spec.GapM > 1e-5 && spec.FinHeightM > 0 && spec.FinThicknessM > 0,
+                SinkForm.Pins => Fits(spec, spec.Pins!),
+                SinkForm.Tower => spec.Tower!.IsUsable,
+                _ => true,
+            }
             && (spec.Fan is null || FanCurve.IsUsable(spec.Fan.Curve));
     }
+
+    private static bool Fits(SinkSpec spec, PinArray pins) =>
+        pins is { AcrossCount: > 0, AlongCount: > 0, DiameterM: > 0, HeightM: > 0 }
+        && pins.GapM(spec.AcrossM, spec.AlongM) > 1e-5
+        && pins.FreeAreaM2(spec.AcrossM, spec.AlongM) > 0;
 
     /// <summary>A sink made ready for the draws. <b>Heavy</b> (about 0.4 ms for one emitter): the spreading series, the channel's view factor, the fan's curve.</summary>
     /// <param name="nominal">The sink at nominal; must be usable.</param>

@@ -1,24 +1,34 @@
 namespace Lampwright.Heat;
 
-/// <summary>Air that rises by itself over a sink, free in the room or through the openings of a housing.</summary>
+/// <summary>Heat that still air takes from a sink, alone or behind the openings of a housing.</summary>
 /// <remarks>
-/// Channels by <see cref="NaturalFilm.Channel"/> with gravity along them; a level sink falls back on the horizontal plate of its outline
-/// (hot face up), joined by fourth powers, so that nothing jumps with the tilt. Outer fin faces as vertical plates.
+/// Gravity is parted along the channels, up out of the face and across the channels; each part drives its own flow, and the flows are joined by
+/// fourth powers, so that nothing jumps with the tilt. Along: <see cref="NaturalFilm.Channel"/>. Up and down: the horizontal plate of
+/// the outline. Across, where the walls stop the air, and where the channels are too narrow: the upright plate of the outline. Outer fin faces as
+/// upright plates, as long as the channels or as high as the fins, by the squares of gravity's shares.
 /// Air properties are those half way between the sink and the room; in a housing this is a few kelvin low.
-/// Validity: tilt to 60°; beyond, the error is doubled.
+/// Validity: channels within 60° of the upright; beyond, the channels' part fades to nothing at level and the error is doubled.
+/// Checked by: printed (the order of the tilts in Bilitzky 1986), invariant.
 /// </remarks>
 internal readonly struct SinkNatural
 {
     private readonly SinkSpec spec;
+    private readonly StillBody? body;
     private readonly double elenbaasPerK;
     private readonly double channelPerNusselt;
     private readonly double wallPerNusselt;
     private readonly double finTerm;
     private readonly double levelRayleighPerK;
     private readonly double levelPerNusselt;
+    private readonly double acrossRayleighPerK;
+    private readonly double acrossPerNusselt;
     private readonly double plateRayleighPerK;
     private readonly double platePerNusselt;
+    private readonly double frontPerNusselt;
+    private readonly double outerRayleighPerK;
+    private readonly double outerPerNusselt;
     private readonly double plateTerm;
+    private readonly bool faceUp;
 
     /// <summary>The sink with air of one temperature.</summary>
     /// <param name="scene">The draw in its scene.</param>
@@ -26,37 +36,51 @@ internal readonly struct SinkNatural
     internal SinkNatural(in SinkScene scene, in Air film)
     {
         spec = scene.Spec;
-        var along = Math.Max(0, Math.Cos(spec.ChannelTiltRad));
-        double plan = spec.AcrossM * spec.AlongM,
-            length = plan / (2 * (spec.AcrossM + spec.AlongM));
-        levelRayleighPerK = film.Rayleigh(1, length);
-        levelPerNusselt = film.Conductivity / length * plan;
-        plateRayleighPerK = film.Rayleigh(1, spec.AlongM) * along;
-        plateTerm = scene.PrandtlTerm;
-        var plateFilm = film.Conductivity / spec.AlongM;
-        if (spec.FinCount < 2)
+        var surface = scene.Surface;
+        var (along, up, across) = spec.Gravity;
+        if (surface.Form is SinkForm.Pins or SinkForm.Tower)
         {
-            platePerNusselt = plateFilm * plan;
-            levelPerNusselt *= Math.Sin(spec.ChannelTiltRad);
+            body = new StillBody(scene, film);
+            elenbaasPerK = body.ElenbaasPerK;
             return;
         }
 
-        platePerNusselt = plateFilm * 2 * spec.FinHeightM * spec.AlongM;
-        elenbaasPerK = NaturalFilm.Elenbaas(film, 1, scene.GapM, spec.AlongM) * along;
-        var channelFilm = film.Conductivity / scene.GapM;
-        channelPerNusselt = channelFilm * (spec.FinCount - 1) * spec.AlongM * scene.GapM;
-        wallPerNusselt = channelFilm * (spec.FinCount - 1) * spec.AlongM * 2 * spec.FinHeightM;
+        double plan = spec.AcrossM * spec.AlongM,
+            length = plan / (2 * (spec.AcrossM + spec.AlongM));
+        faceUp = up >= 0;
+        levelRayleighPerK = film.Rayleigh(1, length) * Math.Abs(up);
+        levelPerNusselt = film.Conductivity / length * plan;
+        acrossRayleighPerK = film.Rayleigh(1, spec.AcrossM) * across;
+        acrossPerNusselt = film.Conductivity / spec.AcrossM * plan * across;
+        plateRayleighPerK = film.Rayleigh(1, spec.AlongM) * along;
+        plateTerm = scene.PrandtlTerm;
+        var plateFilm = film.Conductivity / spec.AlongM;
+        if (surface.Form == SinkForm.Plate)
+        {
+            platePerNusselt = plateFilm * plan;
+            return;
+        }
+
+        platePerNusselt = plateFilm * 2 * spec.FinHeightM * spec.AlongM * along * along;
+        outerRayleighPerK = film.Rayleigh(1, spec.FinHeightM);
+        outerPerNusselt = film.Conductivity * 2 * spec.AlongM * (1 - (along * along));
+        frontPerNusselt = plateFilm * plan * along;
+        elenbaasPerK = NaturalFilm.Elenbaas(film, 1, surface.GapM, spec.AlongM) * along;
+        var channelFilm = film.Conductivity / surface.GapM;
+        var rising = Blend.Rising(along);
+        channelPerNusselt = channelFilm * surface.FloorM2 * rising;
+        wallPerNusselt = channelFilm * surface.WallM2 * rising;
         finTerm = 2 * channelFilm / (spec.ConductivityWPerMK * spec.FinThicknessM) * spec.FinHeightM * spec.FinHeightM;
     }
 
-    /// <summary>Elenbaas number of the channels.</summary>
+    /// <summary>Elenbaas number of the channels; 0 where there are none.</summary>
     /// <param name="riseK">Sink over the air around it, K.</param>
     internal double Elenbaas(double riseK) => elenbaasPerK * riseK;
 
     /// <summary>Efficiency of the fins under the channel's film.</summary>
     /// <param name="riseK">Sink over the air around it, K.</param>
     internal double Efficiency(double riseK) =>
-        Fin.Efficiency(Math.Sqrt(finTerm * NaturalFilm.Channel(elenbaasPerK * riseK)));
+        body?.Efficiency(riseK) ?? Fin.Efficiency(Math.Sqrt(finTerm * NaturalFilm.Channel(elenbaasPerK * riseK)));
 
     /// <summary>Heat given to air of one temperature, W.</summary>
     /// <param name="riseK">Sink over that air, K.</param>
@@ -67,19 +91,32 @@ internal readonly struct SinkNatural
             return 0;
         }
 
-        var level = NaturalFilm.HotFaceUp(levelRayleighPerK * riseK) * levelPerNusselt;
-        var plate = NaturalFilm.VerticalPlateWith(plateRayleighPerK * riseK, plateTerm) * platePerNusselt;
+        if (body is not null)
+        {
+            return body.Conductance(riseK) * riseK * spec.Factors.StillPins;
+        }
+
+        var rayleigh = levelRayleighPerK * riseK;
+        var level = (faceUp ? NaturalFilm.HotFaceUp(rayleigh) : NaturalFilm.HotFaceDown(rayleigh)) * levelPerNusselt;
+        var sideways =
+            acrossPerNusselt > 0
+                ? NaturalFilm.VerticalPlateWith(acrossRayleighPerK * riseK, plateTerm) * acrossPerNusselt
+                : 0;
+        var upright = NaturalFilm.VerticalPlateWith(plateRayleighPerK * riseK, plateTerm);
+        var plate = upright * platePerNusselt;
         double conductance;
         if (spec.FinCount < 2)
         {
-            conductance = Blend.Fourths(plate, level);
+            conductance = Blend.Fourths(Blend.Fourths(plate, level), sideways);
         }
         else
         {
             var nusselt = NaturalFilm.Channel(elenbaasPerK * riseK);
             var efficiency = Fin.Efficiency(Math.Sqrt(finTerm * nusselt));
             var channels = nusselt * (channelPerNusselt + wallPerNusselt * efficiency);
-            conductance = Blend.Fourths(channels, level) + plate;
+            var front = Blend.Fourths(sideways, upright * frontPerNusselt);
+            var outer = NaturalFilm.VerticalPlateWith(outerRayleighPerK * riseK, plateTerm) * outerPerNusselt;
+            conductance = Blend.Fourths(Blend.Fourths(channels, level), front) + plate + outer;
         }
 
         return conductance * riseK * spec.Factors.NaturalChannelFilm;

@@ -9,6 +9,9 @@ public sealed record SinkResult
     /// <summary>Mean rise of the face of the base that the fins stand on, K.</summary>
     public required double BaseRiseK { get; init; }
 
+    /// <summary>Mean rise of the roots of the fins, K: that of the base but for the drop along heat pipes.</summary>
+    public required double RootRiseK { get; init; }
+
     /// <summary>Mean rise under each footprint, K, in the order of the spec.</summary>
     public required IReadOnlyList<double> SourceRiseK { get; init; }
 
@@ -32,6 +35,9 @@ public sealed record SinkResult
 
     /// <summary>Of that, lost in the channels, Pa.</summary>
     public required double ChannelLossPa { get; init; }
+
+    /// <summary>What the air loses where, the costliest first; an empty path is the sink's own channels. Empty with the fan stopped.</summary>
+    public required IReadOnlyList<LossAtPoint> Losses { get; init; }
 
     /// <summary>Mean rise of the air that leaves the fan's path, K; 0 with the fan stopped.</summary>
     public required double AirRiseK { get; init; }

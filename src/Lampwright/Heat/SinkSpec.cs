@@ -10,7 +10,7 @@ public enum AirEntry
     Tips,
 }
 
-/// <summary>A plate-fin sink (or a plain plate) with its fan and the openings its air passes.</summary>
+/// <summary>A sink of plate fins, of pins, of a stack on heat pipes or a plain plate, with its fan and the openings its air passes.</summary>
 /// <remarks>
 /// The draws change any scalar with <c>with</c>. Footprints, the fan's points, the base thickness within the spreading series and the
 /// channel's view factor stay as <see cref="SinkModel.Prepare"/> saw them.
@@ -38,6 +38,19 @@ public sealed record SinkSpec
     /// <summary>Thickness of a fin, m.</summary>
     public double FinThicknessM { get; init; }
 
+    /// <summary>Pins instead of fins; null where there are none.</summary>
+    public PinArray? Pins { get; init; }
+
+    /// <summary>A stack of plates on heat pipes instead of fins; null where there is none.</summary>
+    public HeatPipeTower? Tower { get; init; }
+
+    /// <summary>What stands on the base.</summary>
+    public SinkForm Form =>
+        Tower is not null ? SinkForm.Tower
+        : Pins is not null ? SinkForm.Pins
+        : FinCount >= 2 ? SinkForm.Fins
+        : SinkForm.Plate;
+
     /// <summary>Where the emitters' backs touch; only the ratio of their shares counts. At least one.</summary>
     public required IReadOnlyList<Footprint> Footprints { get; init; }
 
@@ -49,6 +62,12 @@ public sealed record SinkSpec
 
     /// <summary>Angle between the channels and the vertical, rad, 0 (air can rise through) to π/2 (channels level).</summary>
     public double ChannelTiltRad { get; init; }
+
+    /// <summary>
+    /// How far the face that the fins stand on looks up, -1 (straight down) to 1; 0 for a base that stands upright. Null takes a level sink to
+    /// look up.
+    /// </summary>
+    public double? FaceUp { get; init; }
 
     /// <summary>Share of the sink's faces that radiate to the room or to walls near its temperature, 0 to 1.</summary>
     public double OpenShare { get; init; } = 1;
@@ -86,14 +105,53 @@ public sealed record SinkSpec
     /// <summary>Gap between two fins, m; zero or below where they do not fit.</summary>
     public double GapM => FinCount < 2 ? AcrossM : (AcrossM - FinCount * FinThicknessM) / (FinCount - 1);
 
+    /// <summary>Shares of gravity along the channels, up out of the face, and across the channels, each 0 to 1 but the second -1 to 1.</summary>
+    internal (double Along, double Up, double Across) Gravity
+    {
+        get
+        {
+            double along = Math.Abs(Math.Cos(ChannelTiltRad)),
+                rest = Math.Sqrt(Math.Max(0, 1 - (along * along))),
+                up = Math.Clamp(FaceUp ?? rest, -rest, rest);
+            return (along, up, Math.Sqrt(Math.Max(0, (rest * rest) - (up * up))));
+        }
+    }
+
+    /// <summary>Heat of other emitters on the base, the same at every step, W.</summary>
+    internal double OtherW
+    {
+        get
+        {
+            var sum = 0.0;
+            for (var i = 0; i < Footprints.Count; i++)
+            {
+                sum += Footprints[i].OtherW;
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>Height of what stands on the base, m.</summary>
+    internal double StandingM =>
+        Form switch
+        {
+            SinkForm.Tower => Tower!.HeightM,
+            SinkForm.Pins => Pins!.HeightM,
+            _ => FinHeightM,
+        };
+
+    /// <summary>From the roots of the fins back to the base, K/W; 0 but for heat pipes.</summary>
+    internal double RootKPerW => Tower is null ? 0 : Tower.PipesKPerW * Factors.HeatPipes;
+
     /// <summary>Height that warm air rises in the housing, m: as given, or the sink's own.</summary>
     internal double DraftM =>
         DraftHeightM
-        ?? AlongM * Math.Abs(Math.Cos(ChannelTiltRad)) + (BaseThicknessM + FinHeightM) * Math.Sin(ChannelTiltRad);
+        ?? AlongM * Math.Abs(Math.Cos(ChannelTiltRad)) + (BaseThicknessM + StandingM) * Math.Sin(ChannelTiltRad);
 
     /// <summary>Conductance of the housing's walls, W/K: as given, or two still films over the sink's outline.</summary>
     internal double WallsWPerK =>
-        HousingConductanceWPerK ?? 4.0 * (AcrossM * AlongM + 2 * (AcrossM + AlongM) * (BaseThicknessM + FinHeightM));
+        HousingConductanceWPerK ?? 4.0 * (AcrossM * AlongM + 2 * (AcrossM + AlongM) * (BaseThicknessM + StandingM));
 
     /// <summary>Free area over frontal area between the fins, 0 to 1.</summary>
     public double OpenRatio => FinCount < 2 ? 1 : Math.Max(0, (FinCount - 1) * GapM / AcrossM);
