@@ -59,6 +59,11 @@ internal static class HeatTables
             );
         }
 
+        if (heat.Air.Value is { } air)
+        {
+            AirTables.Show(screen, air);
+        }
+
         return true;
     }
 }

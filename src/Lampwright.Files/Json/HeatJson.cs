@@ -33,6 +33,52 @@ internal static class HeatJson
                 json.Text("method", s.Method);
             }
         );
+        json.ObjectOrNull("air", heat.Air.Value, a => Air(json, a));
+    }
+
+    private static void Air(JsonOut json, AirAnswer air)
+    {
+        json.Array(
+            "losses",
+            air.Losses,
+            l =>
+            {
+                json.Text("path", l.Path);
+                json.Predicted("pressurePa", l.PressurePa);
+            }
+        );
+        json.Plain("runsAtV", air.RunsAtV);
+        json.Plain("floorV", air.FloorV);
+        json.Array(
+            "fanSteps",
+            air.FanSteps,
+            f =>
+            {
+                json.Text("switches", f.Switches);
+                json.Predicted("leastV", f.LeastV);
+                json.Flag("isSafe", f.IsSafe);
+                json.Predicted("noiseDb", f.NoiseDb);
+            }
+        );
+        json.ObjectOrNull("opening", air.Opening, o => Opening(json, o));
+    }
+
+    private static void Opening(JsonOut json, OpeningForTemperature opening)
+    {
+        json.Plain("wantedC", opening.WantedC);
+        json.Predicted("times", opening.Times);
+        json.Flag("isReached", opening.IsReached);
+        json.Predicted("baseC", opening.BaseC);
+        json.Array(
+            "openings",
+            opening.Openings,
+            o =>
+            {
+                json.Text("path", o.Path);
+                json.Plain("openCm2", o.OpenCm2);
+                json.Predicted("wantedCm2", o.WantedCm2);
+            }
+        );
     }
 
     private static void Point(JsonOut json, HeatPoint p)

@@ -33,6 +33,19 @@ internal sealed class JsonOut(Stream stream) : IDisposable
         writer.WriteEndObject();
     }
 
+    public void ObjectOrNull<T>(string name, T? item, Action<T> content)
+        where T : class
+    {
+        if (item is null)
+        {
+            writer.WriteNull(name);
+        }
+        else
+        {
+            Object(name, () => content(item));
+        }
+    }
+
     public void Array<T>(string name, IEnumerable<T> items, Action<T> item)
     {
         writer.WriteStartArray(name);

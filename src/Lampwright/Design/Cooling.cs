@@ -9,7 +9,9 @@ namespace Lampwright.Design;
 /// <param name="Conductivity">Conductivity, W/(m·K).</param>
 public sealed record ThermalInterface(string Name, IReadOnlyList<string> Between, Value Thickness, Value Conductivity);
 
-/// <summary>A heat sink with plate fins, or one of which only a measured resistance is known.</summary>
+/// <summary>
+/// A heat sink: of plate fins, of pins, of a stack of plates on heat pipes, a plain plate, or one of which only a resistance or trials are known.
+/// </summary>
 /// <param name="Name">Name of the table.</param>
 public sealed record Sink(string Name)
 {
@@ -34,6 +36,24 @@ public sealed record Sink(string Name)
     /// <summary>Thickness of a fin, m.</summary>
     public Value? FinThickness { get; init; }
 
+    /// <summary>Pins instead of fins.</summary>
+    public SinkPins? Pins { get; init; }
+
+    /// <summary>Heat pipes between the base and a stack of plates.</summary>
+    public SinkPipes? Pipes { get; init; }
+
+    /// <summary>The stack of plates on the heat pipes.</summary>
+    public SinkStack? Stack { get; init; }
+
+    /// <summary>What was measured on it in the shop.</summary>
+    public IReadOnlyList<SinkTrial> Trials { get; init; } = [];
+
+    /// <summary>True where its resistance is known from measuring.</summary>
+    public bool IsMeasured => Measured is not null || Trials.Count > 0;
+
+    /// <summary>Temperature of its base that is wanted on the hottest day, K; null asks for room below the emitter's limit.</summary>
+    public Value? Wanted { get; init; }
+
     /// <summary>Emissivity of its surface.</summary>
     public Value Emissivity { get; init; } = new(0.08, 0.05, Origin.Default, "emissivity");
 
@@ -53,7 +73,37 @@ public sealed record Sink(string Name)
 /// <summary>An emitter on a sink.</summary>
 /// <param name="Emitter">Name of the emitter.</param>
 /// <param name="At">Centre from the corner of the base: across, along, m.</param>
-public sealed record EmitterPlace(string Emitter, Spot At);
+/// <param name="Heat">Its heat, W, the same at every step; null for the light's own emitter, whose heat is computed.</param>
+public sealed record EmitterPlace(string Emitter, Spot At, Value? Heat = null);
+
+/// <summary>Pins on the base of a sink.</summary>
+/// <param name="Across">Pins side by side across the air's way.</param>
+/// <param name="Along">Rows one behind another.</param>
+/// <param name="Diameter">Diameter, m.</param>
+/// <param name="Height">Height above the base, m.</param>
+/// <param name="Staggered">True where each row stands in the gaps of the one before.</param>
+public sealed record SinkPins(int Across, int Along, Value Diameter, Value Height, bool Staggered);
+
+/// <summary>Heat pipes of a sink.</summary>
+/// <param name="Count">Legs of pipe that pass the stack.</param>
+/// <param name="Diameter">Diameter, m.</param>
+/// <param name="Resistance">From base to plates of one leg, K/W.</param>
+/// <param name="Carries">Heat that one leg carries at most, W; null where the maker does not say.</param>
+public sealed record SinkPipes(int Count, Value Diameter, Value Resistance, Value? Carries);
+
+/// <summary>A stack of plates on heat pipes.</summary>
+/// <param name="Count">Number of plates.</param>
+/// <param name="Across">Plate across the air's way, m.</param>
+/// <param name="Along">Plate along the air's way, m.</param>
+/// <param name="Thickness">Thickness of a plate, m.</param>
+/// <param name="Gap">Free gap between two plates, m.</param>
+public sealed record SinkStack(int Count, Value Across, Value Along, Value Thickness, Value Gap);
+
+/// <summary>A trial of a sink in the shop.</summary>
+/// <param name="Power">Heat put in, W.</param>
+/// <param name="Rise">Rise of its base over the room once nothing moved any more, K.</param>
+/// <param name="FanStopped">True with the fan stopped or without one, false with the fan as set.</param>
+public sealed record SinkTrial(Value Power, Value Rise, bool FanStopped);
 
 /// <summary>A fan.</summary>
 /// <param name="Name">Name of the table.</param>
@@ -74,6 +124,15 @@ public sealed record Fan(string Name)
     /// <summary>Voltage it runs at, V.</summary>
     public Value? RunAt { get; init; }
 
+    /// <summary>Least voltage at which it starts every time, V; null takes half of the rated one for advice.</summary>
+    public Value? StartsAt { get; init; }
+
+    /// <summary>What the air passes besides: guards, filters, turns, narrowings.</summary>
+    public IReadOnlyList<FanLoss> Losses { get; init; } = [];
+
+    /// <summary>Those of <see cref="Air"/> that stand side by side with their neighbours in the list.</summary>
+    public IReadOnlyList<string> Beside { get; init; } = [];
+
     /// <summary>Current at rated voltage, A.</summary>
     public Value? Current { get; init; }
 
@@ -88,3 +147,21 @@ public sealed record Fan(string Name)
 /// <param name="Flow">Flow, m³/s.</param>
 /// <param name="Pressure">Static pressure, Pa.</param>
 public sealed record FanPoint(Value Flow, Value Pressure);
+
+/// <summary>Something in the air's way that is no hole of a part.</summary>
+/// <param name="Kind"><c>guard</c>, <c>slots</c>, <c>grille</c>, <c>filter</c>, <c>turn</c>, <c>expansion</c>, <c>contraction</c>.</param>
+/// <param name="Size">Section: of a guard, of a field of slots or a grille, of the duct that turns, of the narrower part; m.</param>
+/// <param name="Open">Open area over section; for expansion and contraction the narrow section over the wide one.</param>
+/// <param name="Slot">Width of a slot, m.</param>
+/// <param name="Pressure">Pressure that a filter takes, Pa.</param>
+/// <param name="Flow">At this flow, m³/s.</param>
+/// <param name="Path">Its path in the design file.</param>
+public sealed record FanLoss(
+    string Kind,
+    Size? Size,
+    Value? Open,
+    Value? Slot,
+    Value? Pressure,
+    Value? Flow,
+    string Path
+);

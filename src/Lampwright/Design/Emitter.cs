@@ -48,6 +48,9 @@ public sealed record Emitter(string Name)
     /// <summary>Correlated colour temperature, K; null when unknown.</summary>
     public Value? Cct { get; init; }
 
+    /// <summary>Share of its power that leaves as light; null finds it from flux and efficacy of the radiation.</summary>
+    public Value? LightShare { get; init; }
+
     /// <summary>Luminous efficacy of the radiation, lm/W: turns flux into radiant watts.</summary>
     public Value RadiationEfficacy { get; init; } = new(320, 25, Origin.Default, "radiation_efficacy");
 

@@ -41,6 +41,7 @@ public sealed class PreparedEvaluation
     private readonly double[] _x;
     private readonly double[] _nominal;
     private readonly Heat.SinkResult? _working;
+    private readonly AirStudy? _air;
 
     /// <summary>What the comparison of ways is told, at the usual temperatures; null where the design says too little.</summary>
     internal WaysSpec? WaysSpec => _ways?.Inputs.Spec;
@@ -87,7 +88,8 @@ public sealed class PreparedEvaluation
         _working = _light is null ? null : CoupledFindings.Working(_light, _nominal);
         if (_light is not null)
         {
-            _findings.AddRange(CoupledFindings.Of(_light, _nominal, _working, residualK));
+            _air = new(_light, _x, _nominal);
+            _findings.AddRange(CoupledFindings.Of(_light, _nominal, _working, _air, residualK));
 
             // The last guess of a loop that found no rest is no answer: nothing that hangs on it is shown.
             _settled = CoupledFindings.IsSettled(residualK) ? _light : null;
@@ -148,7 +150,7 @@ public sealed class PreparedEvaluation
     private LightEvaluation Lay(Bands bands, IReadOnlyList<Influence> influences)
     {
         var steps = _settled is null ? null : StepsBuild.Of(_settled, bands, _faults);
-        var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working) : null;
+        var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working, _air!) : null;
         var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat, bands.Draws > 0);
         return new()
         {

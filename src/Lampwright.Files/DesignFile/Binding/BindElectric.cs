@@ -28,6 +28,7 @@ internal static class BindElectric
             FaceIsRound = face?.IsOne ?? false,
             Beam = r.WithDefault("beam"),
             Cct = r.Optional("cct"),
+            LightShare = r.Optional("light_share"),
             RadiationEfficacy = r.WithDefault("radiation_efficacy"),
             Mass = r.Optional("mass"),
             Holes = BindHoles.Patterns(r),

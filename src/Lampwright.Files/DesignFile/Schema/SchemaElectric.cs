@@ -145,6 +145,15 @@ internal static class SchemaElectric
                 @default: "320 lm/W ± 25 lm/W",
                 source: "common practice, no source"
             )
+            .Quantity(
+                "light_share",
+                Dimension.None,
+                "0",
+                "0.9",
+                "Share of its power that leaves as light, where it was measured.",
+                absent: "from flux and radiation_efficacy",
+                example: "0.38 ± 0.04"
+            )
             .Quantity("mass", Dimension.Mass, "0.01 g", "50 kg", "Mass.", absent: "not counted, which is said");
         SchemaHoles.Patterns(emitter);
     }

@@ -12,6 +12,9 @@ public sealed record HeatAnswer
     /// <summary>The fan's own curve at the voltage it runs at and the curve of what it blows through, for the drawing; empty without a fan.</summary>
     public required FanPicture? Fan { get; init; }
 
+    /// <summary>What the fan's air passes and what would be better; null without a fan or a computed sink. Computed when first read.</summary>
+    public Lazy<AirAnswer?> Air { get; init; } = new((AirAnswer?)null);
+
     /// <summary>How the sink's resistance was found: <c>computed</c> or <c>measured</c>.</summary>
     public required string SinkFrom { get; init; }
 

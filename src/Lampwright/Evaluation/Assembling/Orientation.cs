@@ -30,4 +30,8 @@ internal static class Orientation
 
         return Math.Acos(Math.Clamp(Math.Abs(sink.Frame.Y.Dot(Gravity(design))), 0, 1));
     }
+
+    /// <summary>How far the face that a sink's fins stand on looks up, -1 to 1; null for a sink that is not placed.</summary>
+    public static double? FaceUp(LightDesign design, FitUpResult fitUp, string sinkId) =>
+        fitUp.Placed.FirstOrDefault(p => p.Id == sinkId) is { } sink ? -sink.Frame.Z.Dot(Gravity(design)) : null;
 }

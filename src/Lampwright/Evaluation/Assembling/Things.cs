@@ -151,6 +151,17 @@ internal static class Things
             s.BaseThickness?.Nominal ?? 0.005
         );
         var (fin, finThick) = (s.FinHeight?.Nominal ?? 0, s.FinThickness?.Nominal ?? 0);
+        if (s.Pins is { } pins)
+        {
+            fin = pins.Height.Nominal;
+        }
+
+        // The stack is taken to stand on the base; how far its pipes reach over it is not said.
+        if (s.Stack is { } stack)
+        {
+            fin = (stack.Count * stack.Thickness.Nominal) + ((stack.Count - 1) * stack.Gap.Nominal);
+        }
+
         var box = new Vec3(across, along, thick + fin);
         var places = s
             .Emitters.Where(e => design.Emitters.Any(d => d.Name == e.Emitter && d.Body is not null))
@@ -173,7 +184,12 @@ internal static class Things
             });
         var thing = Bought("sink." + s.Name, box, s.Mass, s.Holes, 1, thick, [.. places], byHand: true);
         var density = SinkMaterial.Named(s.Material)?.DensityKgPerM3 ?? 2700;
-        var (plate, fins) = (across * along * thick, s.FinCount * fin * finThick * along);
+        var standing =
+            s.Stack is { } plates
+                ? plates.Count * plates.Across.Nominal * plates.Along.Nominal * plates.Thickness.Nominal
+            : s.Pins is { } p ? p.Across * p.Along * Math.PI * p.Diameter.Nominal * p.Diameter.Nominal / 4 * fin
+            : s.FinCount * fin * finThick * along;
+        var (plate, fins) = (across * along * thick, standing);
         var mass = density * (plate + fins);
         var centre =
             plate + fins > 0

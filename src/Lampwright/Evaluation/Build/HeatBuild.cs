@@ -8,12 +8,13 @@ namespace Lampwright.Evaluation.Build;
 /// <summary>Lays out the answer of the station heat.</summary>
 internal static class HeatBuild
 {
-    public static HeatAnswer Of(CoupledLight light, Bands bands, SinkResult? working)
+    public static HeatAnswer Of(CoupledLight light, Bands bands, SinkResult? working, AirStudy air)
     {
         var order = StepsBuild.Order(light, bands).ToList();
         return new HeatAnswer
         {
-            SinkFrom = light.Inputs.Parts.Sink?.Measured is null ? "computed" : "measured",
+            SinkFrom = light.IsTried ? "measured" : "computed",
+            Air = new(() => AirBuild.Of(light, bands, air)),
             Scenes = [.. Scene.All.Select((scene, s) => SceneOf(light, bands, scene, s, order))],
             Staircase =
             [
@@ -43,7 +44,12 @@ internal static class HeatBuild
     private static string SinkMethod(CoupledLight light) =>
         light.Inputs.Parts switch
         {
-            { Sink.Measured: not null } => "the measured resistance of the sink",
+            { Sink.IsMeasured: true } => "the measured resistance of the sink",
+            { Sink: { Pipes: not null, Stack: not null }, Fan: null } =>
+                "heat pipes, plates in air that nothing drives, radiation",
+            { Sink: { Pipes: not null, Stack: not null } } => "heat pipes, plates in the fan's air, radiation",
+            { Sink.Pins: not null, Fan: null } => "pins in air that nothing drives, and radiation",
+            { Sink.Pins: not null } => "pins in the fan's air, and radiation",
             { Fan: null } => "fins in air that nothing drives, and radiation",
             _ => "fins in the fan's air, and radiation",
         };

@@ -75,7 +75,9 @@ internal static class Takeovers
             watts * Math.Sqrt(Math.Pow(i.Uncertainty / i.Value, 2) + Math.Pow(v.Uncertainty / v.Value, 2))
         );
         var emitter = design.Emitters.FirstOrDefault(e => e.Name == design.Steps?.Emitter) ?? design.Emitters[0];
-        var share = Math.Clamp(at.FluxLm.Value / emitter.RadiationEfficacy.Nominal / at.EmitterW.Value, 0, 0.9);
+        var share =
+            emitter.LightShare?.Nominal
+            ?? Math.Clamp(at.FluxLm.Value / emitter.RadiationEfficacy.Nominal / at.EmitterW.Value, 0, 0.9);
         var resistance = SinkResistance.KelvinPerWatt(new SinkReading(power, Estimate.Between(share, 0.05), t, a));
         return new(
             $"sink.{sink.Name}.measured",

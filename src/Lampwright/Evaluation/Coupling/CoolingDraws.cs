@@ -24,6 +24,10 @@ internal sealed class CoolingDraws
     private readonly bool _hasFan;
     private readonly int _still;
     private readonly FanCurve? _fan;
+    private readonly TrialDraws _trials;
+    private readonly bool _hasKey;
+    private readonly int _pipe;
+    private readonly int _lightShare;
 
     public CoolingDraws(CoupledInputs inputs, Variables variables)
     {
@@ -47,9 +51,13 @@ internal sealed class CoolingDraws
             ? variables.Of(r)
             : variables.Between(parts.EmitterPath + ".junction_to_case", 0.5, 0.3);
         _radiation = variables.Of(parts.Emitter.RadiationEfficacy);
-        _isMeasured = parts.Sink?.Measured is not null;
+        _isMeasured = parts.Sink is { IsMeasured: true };
+        _hasKey = parts.Sink?.Measured is not null;
         _measured = parts.Sink?.Measured is { } m ? variables.Of(m) : variables.Exact("sink.not_measured", 1);
         _hasFan = parts.Fan is not null;
+        _trials = new(parts.Sink, _hasFan, variables);
+        _pipe = _spec?.Tower is not null ? variables.Of(parts.Sink!.Pipes!.Resistance) : -1;
+        _lightShare = parts.Emitter.LightShare is { } share ? variables.Of(share) : -1;
         _still =
             _isMeasured && _hasFan && _sink is null
                 ? variables.Factor("sink.fan_stopped", 1)
@@ -71,6 +79,9 @@ internal sealed class CoolingDraws
 
     /// <summary>True when the sink's resistance was measured.</summary>
     public bool IsMeasured => _isMeasured;
+
+    /// <summary>True when it was measured in the state of the scene normal.</summary>
+    public bool NormalIsMeasured => _hasKey || _trials.Covers(_hasFan);
 
     /// <summary>Factors of the station's methods.</summary>
     public HeatFactors Factors(ReadOnlySpan<double> x)
@@ -96,6 +107,13 @@ internal sealed class CoolingDraws
     /// <summary>Junction to case, K/W.</summary>
     public double JunctionKPerW(ReadOnlySpan<double> x) => x[_junction];
 
+    /// <summary>Share of the emitter's power that leaves as light; null where flux and efficacy tell it.</summary>
+    public double? LightShare(ReadOnlySpan<double> x) => _lightShare < 0 ? null : x[_lightShare];
+
+    /// <summary>True where neither a trial nor the sink's sizes say anything of a state of the fan.</summary>
+    public bool Guesses(bool fanRuns) =>
+        _isMeasured && _hasFan && _sink is null && !_trials.Covers(fanRuns) && !(_hasKey && fanRuns);
+
     /// <summary>Luminous efficacy of the radiation, lm/W.</summary>
     public double RadiationLmPerW(ReadOnlySpan<double> x) => x[_radiation];
 
@@ -109,7 +127,33 @@ internal sealed class CoolingDraws
 
         var fan =
             _spec.Fan is { } f && _ratedV > 0 ? f with { VoltageRatio = Math.Max(0, x[_runAt] / _ratedV) } : _spec.Fan;
-        return _spec with { Emissivity = Math.Clamp(x[_emissivity], 0.01, 1), Factors = factors, Fan = fan };
+        var tower = _pipe < 0 ? _spec.Tower : _spec.Tower! with { PipeKPerW = Math.Max(x[_pipe], 1e-3) };
+        return _spec with
+        {
+            Tower = tower,
+            Emissivity = Math.Clamp(x[_emissivity], 0.01, 1),
+            Factors = factors,
+            Fan = fan,
+        };
+    }
+
+    /// <summary>What each of the air's losses costs at a flow, the sink's own channels last, Pa.</summary>
+    /// <param name="spec">The sink of the draw.</param>
+    /// <param name="ambientK">Air that the fan draws in, K.</param>
+    /// <param name="flowM3PerS">Flow, m³/s.</param>
+    /// <param name="pressurePa">Pressure of the fan at that flow, Pa: what the openings leave of it is lost in the channels.</param>
+    /// <param name="into">Takes them.</param>
+    public static void Losses(SinkSpec spec, double ambientK, double flowM3PerS, double pressurePa, Span<double> into)
+    {
+        var air = Air.At(Math.Clamp(ambientK, 200, 400), spec.PressurePa);
+        var left = pressurePa;
+        for (var k = 0; k < into.Length - 1; k++)
+        {
+            into[k] = spec.Factors.AirOpenings * spec.AirLosses[k].LossPa(flowM3PerS, air);
+            left -= into[k];
+        }
+
+        into[^1] = Math.Max(0, left);
     }
 
     /// <summary>Pressure that the fan gives at a flow, Pa.</summary>
@@ -119,7 +163,7 @@ internal sealed class CoolingDraws
             : FanOperatingPoint.FanPressurePa(
                 _fan,
                 fan,
-                fan.VoltageRatio * spec.Factors.FanSpeed,
+                fan.SpeedRatio * spec.Factors.FanSpeed,
                 spec.Factors.FanPressure,
                 Air.At(ambientK, spec.PressurePa).Density / fan.CurveDensity,
                 flowM3PerS
@@ -128,22 +172,33 @@ internal sealed class CoolingDraws
     /// <summary>Rise of the sink over heat in one scene of one draw; null without a sink.</summary>
     public SinkCurve? Curve(ReadOnlySpan<double> x, SinkSpec? spec, double ambientK, bool fanRuns)
     {
-        // A measurement holds for the fan as set; for a stopped fan only the computation says anything.
-        if (_isMeasured && (fanRuns || !_hasFan || _sink is null))
+        var runs = fanRuns && _hasFan;
+        if (_trials.Covers(runs))
         {
-            var measured = Math.Max(x[_measured], 1e-3);
-            if (!fanRuns && _hasFan)
-            {
-                return SinkCurve.Measured(measured * StillOverFanned * x[_still]);
-            }
+            return WithFlow(_trials.Curve(x, runs), spec, ambientK, runs);
+        }
 
-            var flow =
-                fanRuns && _sink is not null && spec is not null
-                    ? _sink.Curve(spec, Math.Clamp(ambientK, 200, 400), fanRuns).FlowM3PerS
-                    : 0;
-            return SinkCurve.Measured(measured, 0, flow);
+        // A measurement holds for the fan as set; for a stopped fan only the computation says anything.
+        if (_hasKey && (fanRuns || !_hasFan))
+        {
+            return WithFlow(SinkCurve.Measured(Math.Max(x[_measured], 1e-3)), spec, ambientK, runs);
+        }
+
+        if (_isMeasured && _sink is null)
+        {
+            // Nothing is known of this state: still air stands for a fan, and so many times the fan's resistance for still air.
+            return runs
+                ? _trials.Curve(x, fanRuns: false)
+                : SinkCurve.Measured(
+                    (_hasKey ? Math.Max(x[_measured], 1e-3) : _trials.RunningKPerW(x)) * StillOverFanned * x[_still]
+                );
         }
 
         return _sink is null || spec is null ? null : _sink.Curve(spec, Math.Clamp(ambientK, 200, 400), fanRuns);
     }
+
+    private SinkCurve WithFlow(SinkCurve curve, SinkSpec? spec, double ambientK, bool runs) =>
+        runs && _sink is not null && spec is not null
+            ? curve.WithFlow(_sink.Curve(spec, Math.Clamp(ambientK, 200, 400), fanRuns: true).FlowM3PerS)
+            : curve;
 }

@@ -22,7 +22,13 @@ internal static class CoupledFindings
     public static bool IsSettled(double residualK) => residualK <= 1e-3;
 
     /// <summary>All findings; of a loop that found no rest only that, since every other would judge its last guess.</summary>
-    public static IEnumerable<Finding> Of(CoupledLight light, double[] row, SinkResult? working, double residualK)
+    public static IEnumerable<Finding> Of(
+        CoupledLight light,
+        double[] row,
+        SinkResult? working,
+        AirStudy air,
+        double residualK
+    )
     {
         var inputs = light.Inputs;
         if (!IsSettled(residualK))
@@ -42,6 +48,7 @@ internal static class CoupledFindings
 
         return Steps(light, row)
             .Concat(Heat(light, row, working))
+            .Concat(AirFindings.Of(light, row, air))
             .Concat(
                 inputs.Light is { } model
                     ? LightFindings.Of(
@@ -138,15 +145,6 @@ internal static class CoupledFindings
         if (FanStops(light, row) is { } stopped)
         {
             yield return stopped;
-        }
-
-        if (parts.Fan is not null && parts.Sink?.Measured is not null && light.Inputs.Sink is null)
-        {
-            yield return HeatFindings.MeasuredForOneFanState(
-                parts.SinkPath + ".measured",
-                Scene.All[Scene.FanStopped].Name,
-                CoolingDraws.StillOverFanned
-            );
         }
     }
 

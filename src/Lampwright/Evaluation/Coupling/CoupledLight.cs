@@ -27,6 +27,8 @@ internal sealed class CoupledLight : IRowPart
     private readonly int _scenes;
     private readonly int _parts;
     private readonly int _wanted;
+    private readonly int _losses;
+    private readonly int _lossCount;
 
     public CoupledLight(CoupledInputs inputs, Variables variables, Outputs outputs)
     {
@@ -49,6 +51,8 @@ internal sealed class CoupledLight : IRowPart
         _scenes = outputs.Add(SceneRow.Count * Scene.All.Count);
         _parts = outputs.Add(PartRow.Count * _chain.Resistors);
         _wanted = outputs.Add(2 * Wanted.Count);
+        _lossCount = inputs.Sink is { Nominal.Fan: not null } sink ? sink.Nominal.AirLosses.Count + 1 : 0;
+        _losses = outputs.Add(_lossCount);
         Brightest = Positions - 1;
         Nearest = new int[Wanted.Count];
     }
@@ -80,6 +84,9 @@ internal sealed class CoupledLight : IRowPart
     /// <summary>Whether the junction could be computed at all: it cannot without a sink.</summary>
     public bool HasSink => Inputs.Sink is not null || _cooling.IsMeasured;
 
+    /// <summary>True where the sink was measured in the state of the scene normal, so that computed air says nothing of it.</summary>
+    public bool IsTried => _cooling.NormalIsMeasured;
+
     /// <summary>First place of a switch position in a scene.</summary>
     public int Place(int scene, int position) => _first + (((scene * Positions) + position) * Size);
 
@@ -92,8 +99,34 @@ internal sealed class CoupledLight : IRowPart
     /// <summary>Place of a number of a resistor.</summary>
     public int PartPlace(int resistor, int number) => _parts + (resistor * PartRow.Count) + number;
 
+    /// <summary>Place of the pressure lost at one thing in the air's way, in the order of the sink's losses; its own channels come last.</summary>
+    public int LossPlace(int loss) => _losses + loss;
+
     /// <summary>Place of the current of a wanted step; that of its error follows.</summary>
     public int WantedPlace(int step) => _wanted + (2 * step);
+
+    /// <summary>True where neither trials nor sizes say anything of the sink in a state of the fan.</summary>
+    public bool Guesses(bool fanRuns) => _cooling.Guesses(fanRuns);
+
+    /// <summary>Heat at a position with the junction at a temperature, and the drop from it to the sink, on the hottest day at nominal values.</summary>
+    /// <param name="x">Nominal value of each variable.</param>
+    /// <param name="currentA">Current of the position, A.</param>
+    /// <param name="junctionK">Junction, K.</param>
+    public (double HeatW, double InsideK) AtJunction(ReadOnlySpan<double> x, double currentA, double junctionK)
+    {
+        var emitter = new EmitterAtCurrent(_emitter.At(x), currentA);
+        var factors = _cooling.Factors(x);
+        var optics = _optics?.At(x) ?? new LightResult(1, 0, 0, 0, 0, 0, 0, 1);
+        var power = currentA * emitter.VoltageV(junctionK);
+        var back = Math.Max(1 - optics.AbsorbedBase, 0.05);
+        var light = _cooling.LightShare(x) * power ?? emitter.FluxLm(junctionK) / _cooling.RadiationLmPerW(x);
+        var heat = Math.Max(0.05 * power, power - (light * back));
+        return (
+            heat,
+            ((_cooling.JunctionIsElectrical ? power : heat) * _cooling.JunctionKPerW(x))
+                + (heat * _cooling.InterfaceKPerW(x, factors))
+        );
+    }
 
     /// <summary>Settles at nominal values which position is brightest and which comes nearest to each wanted step.</summary>
     public void Decide(ReadOnlySpan<double> x, double[] row)
@@ -127,6 +160,7 @@ internal sealed class CoupledLight : IRowPart
         var spec = _cooling.Spec(x, factors);
         var optics = _optics?.At(x) ?? new LightResult(1, 0, 0, 0, 0, 0, 0, 1);
         var radiation = _cooling.RadiationLmPerW(x);
+        var share = _cooling.LightShare(x);
 
         Span<double> contacts = stackalloc double[_chain.Switches];
         Span<double> ohms = stackalloc double[_chain.Resistors];
@@ -157,6 +191,7 @@ internal sealed class CoupledLight : IRowPart
                 JunctionKPerW = _cooling.JunctionKPerW(x),
                 JunctionIsElectrical = _cooling.JunctionIsElectrical,
                 // What comes back to the emitter's base warms it: only the rest is carried off as light.
+                LightShare = share * Math.Max(1 - optics.AbsorbedBase, 0.05),
                 RadiationLmPerW = radiation / Math.Max(1 - optics.AbsorbedBase, 0.05),
                 AmbientK = ambient,
                 Boxes = boxes,
@@ -180,7 +215,7 @@ internal sealed class CoupledLight : IRowPart
                 );
                 (guess, guessAir) = (p.JunctionK, p.CompartmentK);
                 worst = Math.Max(worst, p.ResidualK);
-                var radiant = p.FluxLm / radiation;
+                var radiant = share * p.EmitterW ?? p.FluxLm / radiation;
                 var frontK = boxes.FrontK(radiant * optics.AbsorbedReflector, radiant * optics.AbsorbedDiffuser);
                 Fill(y.Slice(Place(s, i), Size), p, watts, optics, frontK, driver);
                 if (s == Scene.AtHighestAmbient)
@@ -253,6 +288,12 @@ internal sealed class CoupledLight : IRowPart
         y[ScenePlace(scene, SceneRow.FlowM3PerH)] = flow * 3600;
         y[ScenePlace(scene, SceneRow.PressurePa)] =
             flow > 0 && spec is not null ? _cooling.PressurePa(spec, ambientK, flow) : 0;
+        if (scene == Scene.Normal && spec is not null && _lossCount > 0)
+        {
+            var pressure = y[ScenePlace(scene, SceneRow.PressurePa)];
+            CoolingDraws.Losses(spec, ambientK, flow, pressure, y.Slice(_losses, _lossCount));
+        }
+
         y[ScenePlace(scene, SceneRow.SinkKPerW)] = curve is not null && heat > 0 ? curve.BaseRiseK(heat) / heat : 0;
     }
 
@@ -277,7 +318,7 @@ internal sealed class CoupledLight : IRowPart
             y[row + PositionRow.CaseC],
             y[row + PositionRow.HeatW]
         );
-        var source = circuit.Sink?.SourceRiseK(heat) ?? 0;
+        var source = circuit.Sink?.HottestRiseK(heat) ?? 0;
         var mean = circuit.Sink?.BaseRiseK(heat) ?? 0;
         y[CommonPlace(CommonRow.JunctionToCaseK)] = junction - shell;
         y[CommonPlace(CommonRow.InterfaceK)] = heat * circuit.InterfaceKPerW;

@@ -135,9 +135,10 @@ internal static class CoupledPreparation
         List<Finding> findings
     )
     {
+        findings.AddRange(SinkFindings.Of(design, parts));
         if (HeatMap.Sink(design, parts, AirOpenings.Of(design, made), made) is not { } flat)
         {
-            if (parts.Sink?.Measured is null)
+            if (parts.Sink is not { IsMeasured: true })
             {
                 findings.Add(
                     EvaluationRules.NoSink.At(
@@ -150,7 +151,11 @@ internal static class CoupledPreparation
             return null;
         }
 
-        var spec = flat with { ChannelTiltRad = Orientation.ChannelTiltRad(design, fitUp, parts.SinkPath) };
+        var spec = flat with
+        {
+            ChannelTiltRad = Orientation.ChannelTiltRad(design, fitUp, parts.SinkPath),
+            FaceUp = Orientation.FaceUp(design, fitUp, parts.SinkPath),
+        };
         if (SinkModel.IsUsable(spec) && Duct.Of(parts, made, fitUp) is { } duct)
         {
             var ambient = Math.Clamp(design.Place.Ambient.Nominal, 200, 400);
@@ -186,6 +191,7 @@ internal static class CoupledPreparation
                 AcrossM: > 1e-4 and < 10,
                 AlongM: > 1e-4 and < 10,
                 BaseThicknessM: > 1e-5 and < 1,
-                FinCount: < 10_000
+                FinCount: < 10_000,
+                Pins: null or { AcrossCount: <= 500, AlongCount: <= 500 }
             };
 }

@@ -64,6 +64,9 @@ internal readonly struct Circuit
     /// <summary>Lumens of the bare emitter for each watt that leaves as light and does not come back to it, lm/W.</summary>
     public required double RadiationLmPerW { get; init; }
 
+    /// <summary>Share of the power that leaves as light, where it is given; else flux and efficacy tell it.</summary>
+    public double? LightShare { get; init; }
+
     /// <summary>Air round the light, K.</summary>
     public required double AmbientK { get; init; }
 
@@ -246,10 +249,14 @@ internal static class OperatingPoints
         var power = emitter.CurrentA * emitter.VoltageV(junctionK);
         var heat = Heat(c, power, emitter.FluxLm(junctionK));
         var inside = (c.JunctionIsElectrical ? power : heat) * c.JunctionKPerW;
-        return Math.Min(MostK, c.AmbientK + c.Sink.SourceRiseK(heat) + (heat * c.InterfaceKPerW) + inside);
+        return Math.Min(MostK, c.AmbientK + c.Sink.HottestRiseK(heat) + (heat * c.InterfaceKPerW) + inside);
     }
 
-    private static double Heat(in Circuit c, double power, double flux) =>
+    /// <summary>Heat through the emitter's back, W.</summary>
+    /// <param name="c">The light in one scene.</param>
+    /// <param name="power">Electric power of the emitter, W.</param>
+    /// <param name="flux">Flux of the bare emitter, lm.</param>
+    public static double Heat(in Circuit c, double power, double flux) =>
         // A curve fit far outside its points must not turn a lamp into a refrigerator.
-        Math.Max(0.05 * power, power - (flux / c.RadiationLmPerW));
+        Math.Max(0.05 * power, c.LightShare is { } share ? power * (1 - share) : power - (flux / c.RadiationLmPerW));
 }

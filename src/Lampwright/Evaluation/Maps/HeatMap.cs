@@ -28,34 +28,73 @@ internal static class HeatMap
             return null;
         }
 
-        var places = sink.Emitters.Where(e => e.Emitter == parts.Emitter.Name).ToList();
+        var fins = sink is { Pins: null, Stack: null };
         return new SinkSpec
         {
             AcrossM = across.Nominal,
             AlongM = along.Nominal,
             BaseThicknessM = thick.Nominal,
             ConductivityWPerMK = SinkMaterial.Named(sink.Material)?.ConductivityWPerMK ?? 200,
-            FinCount = sink.FinCount,
-            FinHeightM = sink.FinHeight?.Nominal ?? 0,
-            FinThicknessM = sink.FinThickness?.Nominal ?? 0,
-            Footprints =
-                places.Count == 0
-                    ? [Foot(across.Nominal / 2, along.Nominal / 2)]
-                    :
-                    [
-                        .. places.Select(p =>
-                            Foot(p.At.X?.Nominal ?? (across.Nominal / 2), p.At.Y?.Nominal ?? (along.Nominal / 2))
-                        ),
-                    ],
+            FinCount = fins ? sink.FinCount : 0,
+            FinHeightM = fins ? sink.FinHeight?.Nominal ?? 0 : 0,
+            FinThicknessM = fins ? sink.FinThickness?.Nominal ?? 0 : 0,
+            Pins = sink is { Pins: { } pins, Stack: null }
+                ? new PinArray(pins.Across, pins.Along, pins.Diameter.Nominal, pins.Height.Nominal, pins.Staggered)
+                : null,
+            Tower = Tower(sink),
+            Footprints = Footprints(design, parts, sink, body, across.Nominal, along.Nominal),
             Emissivity = sink.Emissivity.Nominal,
             PressurePa = Atmosphere.PressurePa(Math.Clamp(design.Place.Altitude.Nominal, -400, 9000)),
             Fan = Fan(parts.Fan),
-            AirLosses = Losses(openings, parts),
+            AirLosses = AirWay.Losses(openings, parts),
             Housed = parts.Fan?.Air.Count > 1,
             HousingConductanceWPerK = WallsWPerK(design, parts, made),
         };
+    }
 
-        Footprint Foot(double x, double y) => new(x, y, body.Width.Nominal, body.Height.Nominal);
+    private static HeatPipeTower? Tower(Sink sink) =>
+        sink is not { Pipes: { } pipes, Stack: { } stack }
+            ? null
+            : new HeatPipeTower(
+                pipes.Count,
+                pipes.Diameter.Nominal,
+                pipes.Resistance.Nominal,
+                pipes.Carries?.Nominal,
+                stack.Count,
+                stack.Across.Nominal,
+                stack.Along.Nominal,
+                stack.Thickness.Nominal,
+                stack.Gap.Nominal
+            );
+
+    private static Footprint[] Footprints(
+        LightDesign design,
+        LightParts parts,
+        Sink sink,
+        Size body,
+        double across,
+        double along
+    )
+    {
+        Footprint Foot(EmitterPlace? place, Size size, double otherW) =>
+            new(
+                place?.At.X?.Nominal ?? (across / 2),
+                place?.At.Y?.Nominal ?? (along / 2),
+                size.Width.Nominal,
+                size.Height.Nominal,
+                1,
+                otherW
+            );
+        var own = sink.Emitters.Where(e => e.Emitter == parts.Emitter.Name).ToList();
+        return
+        [
+            .. own.Count == 0 ? [Foot(null, body, 0)] : own.Select(p => Foot(p, body, 0)),
+            .. sink
+                .Emitters.Where(e => e.Emitter != parts.Emitter.Name && e.Heat is { Nominal: > 0 })
+                .Select(e =>
+                    Foot(e, design.Emitters.FirstOrDefault(d => d.Name == e.Emitter)?.Body ?? body, e.Heat!.Nominal)
+                ),
+        ];
     }
 
     /// <summary>The fan's spec; null when there is none or its curve is missing.</summary>
@@ -67,6 +106,9 @@ internal static class HeatMap
                 Curve = [.. fan.Curve.Select(p => new Heat.FanPoint(p.Flow.Nominal, p.Pressure.Nominal))],
                 VoltageRatio =
                     fan is { RunAt: { } at, Rated: { } rated } && rated.Nominal > 0 ? at.Nominal / rated.Nominal : 1,
+                StartRatio = fan is { StartsAt: { } start, Rated: { Nominal: > 0 } full }
+                    ? start.Nominal / full.Nominal
+                    : 0,
                 BoxAcrossM = fan.Box?.Width.Nominal ?? 0,
                 BoxAlongM = fan.Box?.Height.Nominal ?? 0,
             };
@@ -87,33 +129,6 @@ internal static class HeatMap
                             : 0
                     )
                 );
-    }
-
-    private static AirLoss[] Losses(IReadOnlyList<AirOpening> openings, LightParts parts)
-    {
-        var sink = "sink." + parts.Sink!.Name;
-        var way = parts.Fan?.Air ?? [];
-        var losses = new List<AirLoss>();
-        foreach (var id in way.Where(id => id != sink))
-        {
-            if (openings.FirstOrDefault(o => o.Id == id) is not { } opening)
-            {
-                continue;
-            }
-
-            losses.Add(
-                opening.FieldM2 > 0
-                    ? AirLoss.PerforatedSheet(
-                        opening.Path,
-                        opening.FieldM2,
-                        Math.Min(1, opening.OpenM2 / opening.FieldM2),
-                        opening.HoleM
-                    )
-                    : AirLoss.Of(opening.Path, 1.5, opening.OpenM2)
-            );
-        }
-
-        return [.. losses];
     }
 }
 
