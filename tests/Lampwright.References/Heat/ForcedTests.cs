@@ -127,4 +127,15 @@ public sealed class ForcedTests
         var ends = ChannelFriction.EntranceK(0.8) + ChannelFriction.ExitK(0.8);
         Check.Relative("H.FC-13a", pressure, ChannelFriction.LossPa(air, velocity, Gap, 0.03, 0.1, ends), 3e-3, inputs);
     }
+
+    // Kays and London, laminar developed profile between parallel plates; Ke from the momentum factor 1.2. [memory]
+    [Theory]
+    [InlineData("H.FC-07a", 0.2, 0.784, 0.560)]
+    [InlineData("H.FC-07a", 0.8, 0.544, -0.280)]
+    [InlineData("H.FC-07b", 0.5, 0.700, 0.050)]
+    public void Ends_of_long_channels(string id, double open, double entrance, double exit)
+    {
+        Check.Absolute(id, entrance, ChannelFriction.DevelopedEntranceK(open), 1e-12, $"sigma {open}");
+        Check.Absolute(id, exit, ChannelFriction.DevelopedExitK(open), 1e-12, $"sigma {open}");
+    }
 }

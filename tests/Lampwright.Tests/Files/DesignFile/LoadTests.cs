@@ -95,7 +95,10 @@ public sealed class LoadTests
             holes.a = { ring = {} }
             holes.c = { field = {} }
             holes.d = { points = [] }
+            [sink.b]
+            trials = [{}]
             [fan.a]
+            losses = [{}]
             holes.b = { ring = {} }
             holes.c = { field = {} }
             holes.d = { points = [] }

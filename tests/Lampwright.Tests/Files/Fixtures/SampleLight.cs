@@ -169,6 +169,15 @@ internal static class SampleLight
                 new("spot", "base", About(2.2), "spreading"),
                 new("sink", "air", About(17.5), "fins in the fan's air"),
             ],
+            Air = new(() =>
+                new(
+                    [new("part.tray.hole.air_in", About(8)), new("sink.main", About(5))],
+                    10,
+                    6,
+                    [new("00", About(7), true, About(-8)), new("11", null, false, null)],
+                    new(60, About(1.4), true, About(59), [new("part.tray.hole.air_in", 22, About(30))])
+                )
+            ),
             Fan = new(
                 flows,
                 [.. flows.Select(f => 30 * (1 - Math.Pow(f / 60, 2)))],
