@@ -125,13 +125,15 @@ public sealed class ChainNetwork
     /// <param name="warmOhms">Resistance of each resistor, the fixed one first, in ohm.</param>
     /// <param name="watts">Power of each resistor in watts.</param>
     /// <param name="leadOhm">Resistance of the leads in ohm.</param>
-    /// <param name="resume">True when <paramref name="watts"/> holds a solution that was nearly this one: one pass then settles it.</param>
+    /// <param name="passes">How many passes; each takes what is left of the warming to a hundredth.</param>
+    /// <param name="resume">True when <paramref name="watts"/> holds a solution that was nearly this one.</param>
     internal double Solve(
         int index,
         in ChainDraw draw,
         Span<double> warmOhms,
         Span<double> watts,
         out double leadOhm,
+        int passes = 3,
         bool resume = false
     )
     {
@@ -143,7 +145,7 @@ public sealed class ChainNetwork
         }
 
         var total = 0.0;
-        for (var pass = resume ? 2 : 0; pass < 3; pass++)
+        for (var pass = 0; pass < passes; pass++)
         {
             for (var k = 0; k < _ohms.Length; k++)
             {

@@ -19,9 +19,13 @@ internal readonly struct EmitterAtCurrent
         _referenceK = model.ReferenceK;
         _voltageV = model.VoltageV(currentA, _referenceK);
 
-        // Taken on the cold side, where the floor of zero volts is never in the way of a falling line.
+        // Where an error beyond the points bends the line, or the floor of zero volts lies near, it is taken on the cold side, where the
+        // floor is never in the way of a falling line.
         var side = model.SlopeVPerK <= 0 ? -SpanK : SpanK;
-        _slopeVPerK = (model.VoltageV(currentA, _referenceK + side) - _voltageV) / side;
+        _slopeVPerK =
+            model.VoltageBeyond == 0 && _voltageV > 0
+                ? model.SlopeVPerK
+                : (model.VoltageV(currentA, _referenceK + side) - _voltageV) / side;
         _fluxLm = model.FluxLm(currentA, _referenceK);
         _decayPerK = model.FluxDecayPerK;
     }

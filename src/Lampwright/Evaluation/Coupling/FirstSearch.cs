@@ -72,7 +72,7 @@ internal static class FirstSearch
             stock,
             driver,
             contact.Nominal,
-            network.LeadOhm(ResistorPart.ReferenceK),
+            network.LeadOhm(ResistorPart.ReferenceK) * (network.Spec.HasTapLead ? 0.5 : 1),
             Math.Min(
                 parts.Emitter.CurrentMax?.Nominal ?? double.MaxValue,
                 parts.Driver?.Rated?.Nominal ?? double.MaxValue

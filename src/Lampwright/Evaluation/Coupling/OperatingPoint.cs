@@ -161,9 +161,9 @@ internal static class OperatingPoints
         double guessAirK
     )
     {
-        var (airK, last) = (guessAirK, 0.0);
+        var (airK, junctionK, last) = (guessAirK, guessK, 0.0);
         var point = default(OperatingPoint);
-        for (var pass = 0; pass < 4; pass++)
+        for (var pass = 0; pass < 5; pass++)
         {
             var draw = new ChainDraw
             {
@@ -175,20 +175,26 @@ internal static class OperatingPoints
                 LeadFactor = lead,
                 RiseFactor = rise,
             };
-            var total = network.Solve(index, draw, warm, watts, out _, resume: pass > 0);
+            var total = network.Solve(index, draw, warm, watts, out _, pass > 0 ? 1 : 2, resume: pass > 0);
             var current = c.Driver.CurrentA(total);
 
+            if (pass == 0)
+            {
+                // One step of the junction's loop tells the driver's loss, and with it the air, all but exactly.
+                var emitter = new EmitterAtCurrent(c.Emitter, current);
+                junctionK = Next(c, emitter, guessK);
+                airK = c.Boxes.Driver(c.Driver.LossW(current * emitter.VoltageV(junctionK)), Sum(watts)).AirK;
+                continue;
+            }
+
             // The air that the last pass found moves the current no more: what that pass found stands.
-            if (pass > 0 && Math.Abs(current - last) <= 2e-6 * current)
+            if (pass > 1 && Math.Abs(current - last) <= 2e-6 * current)
             {
                 break;
             }
 
-            point = AtCurrent(c, current, pass == 0 ? guessK : point.JunctionK, Sum(watts)) with
-            {
-                ResistanceOhm = total,
-            };
-            (airK, last) = (point.CompartmentK, current);
+            point = AtCurrent(c, current, junctionK, Sum(watts)) with { ResistanceOhm = total };
+            (airK, junctionK, last) = (point.CompartmentK, point.JunctionK, current);
         }
 
         return point;

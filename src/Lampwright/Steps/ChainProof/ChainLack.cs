@@ -66,7 +66,7 @@ public static class ChainLack
         (int Position, double Ohm, double Error)? best = null;
         for (var k = spec.Fixed is null ? 0 : 1; k < picked.Length; k++)
         {
-            var (ohm, e) = Free(spec, picked, k);
+            var (ohm, e) = Free(spec, picked, k, now);
             if (e < (best?.Error ?? (now * (1 - WorthIt))))
             {
                 best = (k, ohm, e);
@@ -88,21 +88,47 @@ public static class ChainLack
             );
     }
 
-    // Coarse to fine over the logarithm of the resistance, by the search's own error of a chain of single values.
-    private static (double Ohm, double Error) Free(ChainSearchSpec spec, PositionParts[] picked, int k)
+    // Coarse to fine over the logarithm of the resistance; each level is one model whose freed position has the values of a grid.
+    private static (double Ohm, double Error) Free(ChainSearchSpec spec, PositionParts[] picked, int k, double now)
     {
-        var centre = Math.Log(picked[k].Ohm);
-        var (best, error, width) = (picked[k].Ohm, double.PositiveInfinity, Math.Log(4));
-        for (var level = 0; level < 5; level++, width /= 12)
+        // What is no better than now is not computed to its end.
+        var (best, error, width) = (picked[k].Ohm, now, Math.Log(4));
+        for (var level = 0; level < 3; level++, width /= 16)
         {
-            var around = centre;
-            for (var i = -16; i <= 16; i++)
+            var centre = Math.Log(best);
+            PositionParts[][] grid =
+            [
+                .. Enumerable
+                    .Range(-16, 33)
+                    .Select(i => new[] { Bought(picked[k], Math.Exp(centre + (width * i / 16))) }),
+            ];
+            IEnumerable<PositionParts[]> others = picked
+                .Where((_, j) => j > 0 && j != k)
+                .Select(p => new[] { p })
+                .Concat(k > 0 ? grid : []);
+            PositionParts[][] switched = [.. others.OrderBy(v => v[0].Ohm)];
+            var model = new ChainModel(
+                spec,
+                k == 0
+                    ? grid
+                    :
+                    [
+                        [picked[0]],
+                    ],
+                switched
+            );
+            var (errors, limits) = (new ChainError(model), new ChainLimits(model));
+            int[] at =
+            [
+                .. picked.Select((p, j) => j == 0 ? 0 : Array.FindIndex(switched, v => ReferenceEquals(v[0], p))),
+            ];
+            foreach (var value in grid)
             {
-                var ohm = Math.Exp(around + (width * i / 16));
-                var e = ErrorWith(spec, picked, k, ohm);
+                at[k] = Array.IndexOf(k == 0 ? grid : switched, value);
+                var e = limits.Broken(at, at) is null ? errors.Of(at, error) : double.PositiveInfinity;
                 if (e < error)
                 {
-                    (best, error, centre) = (ohm, e, Math.Log(ohm));
+                    (best, error) = (value[0].Ohm, e);
                 }
             }
         }
@@ -110,17 +136,13 @@ public static class ChainLack
         return (best, error);
     }
 
-    private static double ErrorWith(ChainSearchSpec spec, PositionParts[] picked, int k, double ohm)
-    {
-        var parts = (PositionParts[])picked.Clone();
-        parts[k] = new(Joint.Single, picked[k].First with { Ohm = ohm, AllowedW = 1e9, Count = null });
-        return ChainCheck.Error(spec, parts);
-    }
+    private static PositionParts Bought(PositionParts place, double ohm) =>
+        new(Joint.Single, place.First with { Ohm = ohm, AllowedW = 1e9, Count = null });
 
     private static double Power(ChainSearchSpec spec, PositionParts[] picked, int k, double ohm)
     {
         var parts = (PositionParts[])picked.Clone();
-        parts[k] = new(Joint.Single, picked[k].First with { Ohm = ohm, AllowedW = 1e9, Count = null });
+        parts[k] = Bought(picked[k], ohm);
         return ChainCheck.PowerW(spec, parts, k);
     }
 
