@@ -22,6 +22,9 @@ public sealed record Hole(string Id, string On)
     /// <summary>How many of it and where; a single hole when null (or the pattern of <see cref="For"/>).</summary>
     public HoleLayout? Layout { get; init; }
 
+    /// <summary>Name of a standard cut-out that is cut instead of a shape, with the holes of its screws; or empty.</summary>
+    public string CutOut { get; init; } = "";
+
     /// <summary>Turn of the shape or pattern, rad, counter-clockwise seen on the outside.</summary>
     public Value? Turn { get; init; }
 }

@@ -37,4 +37,13 @@ public sealed record HoleSpec(string Id, string On, Vec2 At, HoleShape Shape, Ho
 
     /// <summary>What the hole is for, shown on drawings and in the drill list, for example <c>M4 clearance, fan.main.mount</c>.</summary>
     public string Purpose { get; init; } = "";
+
+    /// <summary>Thinnest sheet that what goes in holds in, metres; null where unknown.</summary>
+    public double? SheetLeastM { get; init; }
+
+    /// <summary>Thickest sheet, metres; null where unknown.</summary>
+    public double? SheetMostM { get; init; }
+
+    /// <summary>True for a standard opening whose size was not read in a maker's or standard's print.</summary>
+    public bool IsFromMemory { get; init; }
 }

@@ -241,6 +241,24 @@ public static class MetalRules
         "derived"
     );
 
+    /// <summary>Sheet too thin or too thick for what is put into an opening.</summary>
+    public static readonly Rule SheetForCutOut = new(
+        "MET031",
+        "The sheet suits what is put into its opening",
+        Severity.Warn,
+        "Take a part made for this thickness, or thin or back the sheet round the opening.",
+        "Tables/cut-outs.csv, each row its source"
+    );
+
+    /// <summary>A standard opening that nobody read in print.</summary>
+    public static readonly Rule CutOutNotRead = new(
+        "MET032",
+        "A standard opening is read in its maker's print",
+        Severity.Note,
+        "Hold the part against the template before cutting; give its own size with shape where it differs.",
+        Practice
+    );
+
     /// <summary>All rules, in order of their codes.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
@@ -270,5 +288,7 @@ public static class MetalRules
         CornerTouches,
         SeamOpen,
         BendUsesUpEdge,
+        SheetForCutOut,
+        CutOutNotRead,
     ];
 }

@@ -71,6 +71,7 @@ public static class SheetPart
         {
             BendChecks.Check(spec, panels, blank, findings);
             HoleChecks.Check(spec, holes, findings);
+            CutOutChecks.Check(spec, findings);
             FoldChecks.Check(spec, panels, holes, blank, folded, findings);
         }
 

@@ -90,7 +90,7 @@ public class DesignContradictionsTests
     [InlineData("blanks = \"separate\"", "blanks = \"joined\"", "part.funnel.panels.blanks")]
     [InlineData(
         "mass         = \"24 g\"\n",
-        "mass         = \"24 g\"\ncutout = \"appliance inlet C14\"\n",
+        "mass         = \"24 g\"\nholes.cutout = { shape = \"round 30 mm\" }\n",
         "item.inlet.cutout"
     )]
     public void What_is_given_and_not_used_is_told(string before, string after, string path)

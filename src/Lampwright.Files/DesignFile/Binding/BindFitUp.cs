@@ -10,7 +10,7 @@ internal static class BindFitUp
         {
             Box = r.Box("box"),
             Mass = r.Optional("mass"),
-            Cutout = r.Text("cutout"),
+            Cutout = r.Choice("cutout"),
             Holes = BindHoles.Patterns(r),
             Note = r.Text("note"),
         };

@@ -35,12 +35,14 @@ internal static class BindHoles
                     var shape = r.Shape("shape");
                     var receives = r.Reference("for");
                     var (layout, fieldShape) = r.Layout();
+                    var cutout = r.Choice("cutout");
                     if (
                         shape is null
                         && fieldShape is null
                         && receives.Length == 0
                         && !r.Has("shape")
                         && !r.Has("field")
+                        && !r.Has("cutout")
                     )
                     {
                         r.Context.Wrong(
@@ -51,11 +53,23 @@ internal static class BindHoles
                         );
                     }
 
+                    if (cutout.Length > 0 && (r.Has("shape") || receives.Length > 0))
+                    {
+                        r.Context.Wrong(
+                            r.Node("cutout")!,
+                            r.Path + ".cutout",
+                            $"stands beside {(r.Has("shape") ? "shape" : "for")}",
+                            "one of cutout, shape and for"
+                        );
+                        cutout = "";
+                    }
+
                     return new Hole(r.Name, on)
                     {
                         At = r.Spot("at"),
                         Shape = shape ?? fieldShape,
                         For = receives,
+                        CutOut = cutout,
                         Layout = layout,
                         Turn = r.Optional("turn"),
                     };

@@ -1,4 +1,5 @@
 using Lampwright.Files.DesignFile.Document;
+using Lampwright.Tables;
 
 namespace Lampwright.Files.DesignFile.Binding;
 
@@ -27,10 +28,14 @@ internal sealed class ThingIds
         {
             _things.Add(part);
             _things.Add("part." + part);
-            foreach (var hole in HolesOf(part))
+            foreach (var (hole, value) in Inner(part, "hole"))
             {
                 _things.Add($"{part}.{hole}");
                 _things.Add($"part.{part}.hole.{hole}");
+                if (HasScrews(value as DocTable))
+                {
+                    _things.Add($"{part}.{hole}.screws");
+                }
             }
 
             if (((_root.Find("part")!.Value as DocTable)?.Find(part)?.Value as DocTable)?.Find("panels") is not null)
@@ -105,8 +110,16 @@ internal sealed class ThingIds
         {
             Pattern($"{kind}.{name}.cutout");
             Pattern($"{name}.cutout");
+            if (HasScrews(table))
+            {
+                Pattern($"{kind}.{name}.screws");
+                Pattern($"{name}.screws");
+            }
         }
     }
+
+    private static bool HasScrews(DocTable? table) =>
+        table?.Find("cutout")?.Value is DocScalar cutout && StandardCutOut.Named(cutout.Text) is { Screws.Count: > 0 };
 
     private void Pattern(string id)
     {
@@ -114,11 +127,9 @@ internal sealed class ThingIds
         _patterns.Add(id);
     }
 
-    private IEnumerable<string> Flanges(string part) => Inner(part, "flange");
+    private IEnumerable<string> Flanges(string part) => Inner(part, "flange").Select(f => f.Name);
 
-    private IEnumerable<string> HolesOf(string part) => Inner(part, "hole");
-
-    private IEnumerable<string> Inner(string part, string kind)
+    private IEnumerable<(string Name, DocNode? Value)> Inner(string part, string kind)
     {
         // A mirrored part has the ids of the part it mirrors; a mirror of a mirror is followed a few times only.
         for (var turns = 0; turns < 4; turns++)
@@ -126,7 +137,7 @@ internal sealed class ThingIds
             var table = (_root.Find("part")?.Value as DocTable)?.Find(part)?.Value as DocTable;
             if (table?.Find("mirror")?.Value is not DocScalar mirror)
             {
-                return (table?.Find(kind)?.Value as DocTable)?.Entries.Select(e => e.Name) ?? [];
+                return (table?.Find(kind)?.Value as DocTable)?.Entries.Select(e => (e.Name, (DocNode?)e.Value)) ?? [];
             }
 
             part = mirror.Text;

@@ -1,4 +1,5 @@
 using Lampwright.Quantities;
+using Lampwright.Tables;
 
 namespace Lampwright.Files.DesignFile.Schema;
 
@@ -18,7 +19,12 @@ internal static class SchemaFitUp
                 absent: "unknown"
             )
             .Quantity("mass", Dimension.Mass, "0.01 g", "200 kg", "Mass.", absent: "not counted, which is said")
-            .Text("cutout", "A standard cut-out that it needs.", absent: "none", example: "appliance inlet C14")
+            .Choice(
+                "cutout",
+                [.. StandardCutOut.All.Select(c => c.Name)],
+                "The standard cut-out that it needs; its patterns are cutout and, where it has screws, screws.",
+                absent: "none"
+            )
             .Text("note", "What the maker notes beside it.", absent: "nothing");
         SchemaHoles.Patterns(item);
 

@@ -1,3 +1,5 @@
+using Lampwright.Tables;
+
 namespace Lampwright.Files.DesignFile.Schema;
 
 /// <summary>Holes of parts and hole patterns of bought things.</summary>
@@ -80,6 +82,12 @@ internal static class SchemaHoles
                 "What it is for: a pattern of a bought thing (fan.main.mount), the cut-out of an item (inlet.cutout), or a screw (M4 clearance, M4 tap).",
                 absent: "shape says it",
                 example: "fan.main.mount"
+            )
+            .Choice(
+                "cutout",
+                [.. StandardCutOut.All.Select(c => c.Name)],
+                "A standard cut-out instead of a shape: its opening, and as NAME.screws the holes of its screws.",
+                absent: "shape or for says it"
             )
             .Quantity(
                 "turn",

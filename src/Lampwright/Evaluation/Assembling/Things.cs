@@ -75,7 +75,7 @@ internal static class Things
 
         foreach (var i in design.Items.Where(i => i.Box is not null))
         {
-            things.Add(Bought("item." + i.Name, Size(i.Box!), i.Mass, i.Holes, 1, BoughtWallM));
+            things.Add(Bought("item." + i.Name, Size(i.Box!), i.Mass, CutOuts.Of(i), 1, BoughtWallM));
         }
 
         return things;

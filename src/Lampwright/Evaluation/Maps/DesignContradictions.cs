@@ -20,7 +20,7 @@ internal static class DesignContradictions
             .. design.Fans.SelectMany(Fan),
             .. design.Reflectors.SelectMany(r => Reflector(design, r)),
             .. design.Arms.SelectMany(Arm),
-            .. design.Items.Where(i => i.Cutout.Length > 0).Select(Cutout),
+            .. design.Items.Where(i => i.Cutout.Length > 0 && i.Holes.Any(h => h.Id == "cutout")).Select(Cutout),
             .. things.SelectMany(Reach),
         ];
 
@@ -150,7 +150,7 @@ internal static class DesignContradictions
     private static Finding Cutout(Item item) =>
         EvaluationRules.NotUsed.At(
             $"item.{item.Name}.cutout",
-            $"There is no table of standard cut-outs yet: give the opening of {item.Name} as a pattern with a shape, such as holes.opening = {{ on = \"front\", shape = \"rectangle 28 mm x 20 mm r 2 mm\" }}."
+            $"{item.Name} gives its opening itself as holes.cutout, and the standard {item.Cutout} is not used: keep one of the two."
         );
 
     // A fan is not smaller than the square of its holes: one of the two was misread.

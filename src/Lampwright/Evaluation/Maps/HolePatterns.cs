@@ -25,6 +25,8 @@ internal sealed class HolePatterns
 {
     private readonly Dictionary<string, Design.HolePattern> _patterns = new(StringComparer.Ordinal);
 
+    private readonly Dictionary<string, StandardCutOut> _standards = new(StringComparer.Ordinal);
+
     public HolePatterns(LightDesign design)
     {
         void Take(string owner, IEnumerable<Design.HolePattern> holes)
@@ -42,13 +44,21 @@ internal sealed class HolePatterns
         design.Diffusers.ToList().ForEach(d => Take("diffuser." + d.Name, d.Holes));
         foreach (var item in design.Items)
         {
-            Take("item." + item.Name, item.Holes);
-            Take(item.Name, item.Holes);
+            Take("item." + item.Name, CutOuts.Of(item));
+            Take(item.Name, CutOuts.Of(item));
+            if (StandardCutOut.Named(item.Cutout) is { } standard && item.Holes.All(h => h.Id != "cutout"))
+            {
+                _standards[$"item.{item.Name}.cutout"] = _standards[$"{item.Name}.cutout"] = standard;
+            }
         }
     }
 
     /// <summary>The pattern of a bought thing, by its id; null when there is none.</summary>
     public Design.HolePattern? Find(string id) => _patterns.GetValueOrDefault(id);
+
+    /// <summary>The standard cut-out that a hole is, by its own word or that of the item it receives; null for others.</summary>
+    public StandardCutOut? Standard(Design.Hole hole) =>
+        StandardCutOut.Named(hole.CutOut) ?? (hole.Shape is null ? _standards.GetValueOrDefault(hole.For) : null);
 
     /// <summary>Ids of all patterns of bought things.</summary>
     public IEnumerable<string> Ids => _patterns.Keys;

@@ -45,7 +45,7 @@ internal static class MetalMap
         )
         {
             Flanges = [.. part.Flanges.Select(Flange)],
-            Holes = [.. part.Holes.Select(h => Hole(h, patterns)).OfType<HoleSpec>()],
+            Holes = [.. CutOuts.Of(part).Select(h => Hole(h, patterns)).OfType<HoleSpec>()],
             Seams =
             [
                 .. part
@@ -123,6 +123,7 @@ internal static class MetalMap
             return null;
         }
 
+        var standard = patterns.Standard(hole);
         var turn = hole.Turn?.Nominal ?? 0;
         var at = new Vec2(hole.At?.X?.Nominal ?? 0, hole.At?.Y?.Nominal ?? 0);
         return new HoleSpec(hole.Id, hole.On, at, of.Shape)
@@ -133,6 +134,9 @@ internal static class MetalMap
             PatternRotationRad = turn,
             Pattern = Pattern(of.Layout),
             Purpose = of.Purpose,
+            SheetLeastM = standard?.SheetLeastM,
+            SheetMostM = standard?.SheetMostM,
+            IsFromMemory = standard is { IsPublished: false },
         };
     }
 
