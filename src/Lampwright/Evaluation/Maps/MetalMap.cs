@@ -130,7 +130,6 @@ internal static class MetalMap
         {
             AnchorX = hole.At?.X is null ? HoleAnchor.Centre : HoleAnchor.Datum,
             AnchorY = hole.At?.Y is null ? HoleAnchor.Centre : HoleAnchor.Datum,
-            RotationRad = turn,
             PatternRotationRad = turn,
             Pattern = Pattern(of.Layout),
             Purpose = of.Purpose,
