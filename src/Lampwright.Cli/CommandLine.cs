@@ -46,7 +46,11 @@ internal static class CommandLine
             .AddCommand<LightVerb>("evaluate")
             .WithDescription("Everything known about a light, at a glance, with all findings")
             .WithData(new VerbTask(terminal, Station.All));
-        foreach (var station in Station.Each)
+        config
+            .AddCommand<StepsVerb>(Station.Steps.Verb)
+            .WithDescription(Station.Steps.Question)
+            .WithData(new VerbTask(terminal, Station.Steps));
+        foreach (var station in Station.Each.Where(s => s != Station.Steps))
         {
             config
                 .AddCommand<LightVerb>(station.Verb)

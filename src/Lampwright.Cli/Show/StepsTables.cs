@@ -14,6 +14,10 @@ internal static class StepsTables
         if (light.Steps is { } steps)
         {
             Chain(screen, steps);
+            if (steps.Chain is { } best)
+            {
+                ChainLines.Show(screen, best);
+            }
         }
         else if (light.Ways.Count > 0 || light.Board is not null)
         {

@@ -18,31 +18,46 @@ internal sealed class LightVerb : Command<LightSettings>
         using (new Wait(terminal, "Evaluating " + Path.GetFileName(settings.File)))
         {
             opened = OpenedLight.At(settings.File);
-            light = settings.Evaluate(opened.Prepare(), cancellationToken);
+            var prepared = opened.Prepare();
+            light = settings.Evaluate(prepared, cancellationToken);
+            if (station == Station.All && settings.Json)
+            {
+                light = light.WithChain(prepared.Chain(stop: cancellationToken));
+            }
         }
 
+        Show(terminal, station, settings, opened, light);
+        return Ending(opened, light);
+    }
+
+    /// <summary>Tells what is known, as tables or as JSON.</summary>
+    public static void Show(
+        Terminal terminal,
+        Station station,
+        LightSettings settings,
+        OpenedLight opened,
+        LightEvaluation light
+    )
+    {
         if (!settings.Json)
         {
             LightSheet.Show(terminal.Screen, opened, light, station);
-        }
-        else
-        {
-            terminal.Json(
-                (Stream answer) =>
-                {
-                    if (station == Station.All)
-                    {
-                        EvaluationJson.Write(light, opened.Problems, answer, opened.Place);
-                    }
-                    else
-                    {
-                        EvaluationJson.WriteStation(station.Field, light, opened.Problems, answer, opened.Place);
-                    }
-                }
-            );
+            return;
         }
 
-        return Ending(opened, light);
+        terminal.Json(
+            (Stream answer) =>
+            {
+                if (station == Station.All)
+                {
+                    EvaluationJson.Write(light, opened.Problems, answer, opened.Place);
+                }
+                else
+                {
+                    EvaluationJson.WriteStation(station.Field, light, opened.Problems, answer, opened.Place);
+                }
+            }
+        );
     }
 
     /// <summary>What a verb that has evaluated ends with.</summary>

@@ -22,7 +22,8 @@ internal sealed class PacketVerb : Command<PacketVerb.Settings>
         using (var wait = new Wait(terminal, "Evaluating"))
         {
             opened = OpenedLight.At(settings.File);
-            light = settings.Evaluate(opened.Prepare(), cancellationToken);
+            var prepared = opened.Prepare();
+            light = settings.Evaluate(prepared, cancellationToken).WithChain(prepared.Chain(stop: cancellationToken));
             written = PacketWriter.Write(
                 opened.Loaded.Design,
                 light,

@@ -10,10 +10,14 @@ internal sealed record Station(string Verb, string Field, string Code, string Qu
     /// <summary>All stations at once.</summary>
     public static Station All { get; } = new("evaluate", "", "", "");
 
+    /// <summary>The station steps, which has a verb of its own.</summary>
+    public static Station Steps { get; } =
+        new("steps", "steps", "STP", "Which resistors and switches give which brightness");
+
     /// <summary>The stations in the order of the work.</summary>
     public static IReadOnlyList<Station> Each { get; } =
     [
-        new("steps", "steps", "STP", "Which resistors and switches give which brightness"),
+        Steps,
         new("heat", "heat", "HEA", "How hot junction, sink, driver and skin get, at each step, in three scenes"),
         new("light", "light", "LIT", "How much light leaves, what lands on the subject, which aperture that is"),
         new("metal", "metal", "MET", "The blank of each folded part, and whether shop and sheet can make it"),

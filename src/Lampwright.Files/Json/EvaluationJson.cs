@@ -17,7 +17,7 @@ public static class EvaluationJson
 
     /// <summary>Plain numbers of the file, by place, with the reason why each is no prediction and carries no band.</summary>
     public static IReadOnlyDictionary<string, string> PlainNumbers { get; } =
-        new Dictionary<string, string>(FaultsJson.PlainNumbers, StringComparer.Ordinal)
+        new Dictionary<string, string>(FaultsJson.PlainNumbers.Concat(ChainJson.PlainNumbers), StringComparer.Ordinal)
         {
             ["format"] = "version of this form",
             ["draws"] = "count of the draws behind the bands",

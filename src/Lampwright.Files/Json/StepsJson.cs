@@ -40,6 +40,18 @@ internal static class StepsJson
                 json.Predicted("errorStops", t.ErrorStops);
             }
         );
+        Chain(json, steps.Chain);
+    }
+
+    private static void Chain(JsonOut json, ChainAnswer? chain)
+    {
+        if (chain is null)
+        {
+            json.Null("chain");
+            return;
+        }
+
+        json.Object("chain", () => ChainJson.Write(json, chain));
     }
 
     private static void Combination(JsonOut json, Combination c)

@@ -24,6 +24,7 @@ public static class PacketPdf
         DrillPage.Draw(book);
         JointsPage.Draw(book);
         WiringPage.Draw(book);
+        BestChainPage.Draw(book);
         WhyPage.Draw(book);
         ChartPages.Draw(book);
         FirstPowerPage.Draw(book);

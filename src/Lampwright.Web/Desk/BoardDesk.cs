@@ -13,7 +13,7 @@ namespace Lampwright.Web.Desk;
 /// All document state is the workspace's; an act once begun is finished, whoever goes away. The nominal answer is published as soon as it is there, the bands after it; an edit
 /// that comes meanwhile stops what is being computed.
 /// </remarks>
-public sealed class BoardDesk : IBoardDesk, IDisposable
+public sealed partial class BoardDesk : IBoardDesk, IDisposable
 {
     private static readonly TimeSpan PictureFirst = TimeSpan.FromMilliseconds(50);
     private readonly Workspace _workspace;
@@ -123,7 +123,10 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
             () =>
             {
                 var opened = OpenedLight.Of(Loaded(), ReadBeside);
-                var light = opened.Prepare().WithBands(Evaluator.DefaultDraws, cancellation);
+                var prepared = opened.Prepare();
+                var light = prepared
+                    .WithBands(Evaluator.DefaultDraws, cancellation)
+                    .WithChain(prepared.Chain(stop: cancellation));
                 return PacketWriter.Zip(
                     opened.Loaded.Design,
                     light,
@@ -145,6 +148,7 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
     public void Dispose()
     {
         _look.Dispose();
+        StopProving();
         _latest.Cancel();
         _latest.Dispose();
         _acts.Dispose();
@@ -257,12 +261,16 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
                         InShop = InShop(loaded),
                         Problems = opened.Problems,
                         Design = loaded.Design,
-                        Light = nominal,
+                        // The chain of the text before stays in sight until that of this one is there.
+                        Light = Put(nominal, s.Light?.Steps?.Chain),
                         BandsArePending = true,
+                        ChainIsPending = true,
+                        Proving = null,
                         NominalMs = clock.Elapsed.TotalMilliseconds,
                         Trouble = "",
                     }
             );
+            _prepared = prepared;
             return prepared;
         }
         catch (OperationCanceledException)
@@ -300,8 +308,13 @@ public sealed class BoardDesk : IBoardDesk, IDisposable
         {
             // The nominal answer is drawn first: the bands would take every processor from it.
             await Task.Delay(PictureFirst, cancel);
+            await Task.Run(() => BestChain(prepared, withOffers: false, cancel), cancel);
             var banded = await Task.Run(() => prepared.WithBands(Evaluator.DefaultDraws, cancel), cancel);
-            PublishUnless(cancel, s => s with { Light = banded, BandsArePending = false });
+            PublishUnless(
+                cancel,
+                s => s with { Light = banded.WithChain(s.Light?.Steps?.Chain), BandsArePending = false }
+            );
+            await Task.Run(() => BestChain(prepared, withOffers: true, cancel), cancel);
         }
         catch (OperationCanceledException)
         {

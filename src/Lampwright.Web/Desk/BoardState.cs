@@ -1,6 +1,7 @@
 using Lampwright.Design;
 using Lampwright.Evaluation;
 using Lampwright.Files.DesignFile;
+using Lampwright.Steps.ChainProof;
 
 namespace Lampwright.Web.Desk;
 
@@ -45,6 +46,12 @@ public sealed record BoardState
 
     /// <summary>Paths of tables that the shop file gives and the design file does not.</summary>
     public IReadOnlyList<string> InShop { get; init; } = [];
+
+    /// <summary>True while the best chain shown is that of an earlier text.</summary>
+    public bool ChainIsPending { get; init; }
+
+    /// <summary>How far the search for a proof is; null while none runs.</summary>
+    public ChainProgress? Proving { get; init; }
 
     /// <summary>Something that went wrong with the last act (a file that cannot be written); empty when nothing did.</summary>
     public string Trouble { get; init; } = "";

@@ -1,3 +1,5 @@
+using Lampwright.Evaluation.Answers;
+
 namespace Lampwright.Web.Desk;
 
 /// <summary>What lies between the pages and the design file: one for the whole program, so that two tabs show the same light.</summary>
@@ -21,6 +23,17 @@ public interface IBoardDesk
     /// <param name="text">What the take-over says would be written.</param>
     /// <returns>Why it was not taken; empty when it was.</returns>
     Task<string> TakeOverAsync(string path, string text);
+
+    /// <summary>Writes a chain into the file as the maker's choice, in one step of undo.</summary>
+    /// <param name="chain">The chain that is taken.</param>
+    /// <returns>Why it was not taken; empty when it was.</returns>
+    Task<string> TakeChainAsync(ChainOffer chain);
+
+    /// <summary>Searches on until the best chain of this text is proven; an edit or <see cref="StopProving"/> ends it.</summary>
+    Task ProveAsync();
+
+    /// <summary>Ends the search for a proof with the best so far.</summary>
+    void StopProving();
 
     /// <summary>Takes the last edit back.</summary>
     Task UndoAsync();

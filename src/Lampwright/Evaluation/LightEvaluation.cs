@@ -1,5 +1,6 @@
 using Lampwright.Evaluation.Answers;
 using Lampwright.Findings;
+using Lampwright.Steps.ChainProof;
 
 namespace Lampwright.Evaluation;
 
@@ -49,6 +50,27 @@ public sealed record LightEvaluation
 
     /// <summary>True when a finding says not to build or power it.</summary>
     public bool HasStop => Findings.Any(f => f.Severity == Severity.Stop);
+
+    /// <summary>The same with the best chain in it: what was said of an earlier search gives way to what is said of this one.</summary>
+    /// <param name="chain">The best chain; null leaves everything as it is.</param>
+    public LightEvaluation WithChain(ChainAnswer? chain)
+    {
+        if (chain is null || Steps is null)
+        {
+            return this;
+        }
+
+        // What is wrong with the wanted steps themselves is said whoever searches.
+        bool IsOld(Finding f) => ChainRules.All.Contains(f.Rule) && f.Rule != ChainRules.OutOfOrder;
+        return this with
+        {
+            Steps = Steps with { Chain = chain },
+            Findings =
+            [
+                .. Findings.Where(f => !IsOld(f)).Concat(chain.Findings).Distinct().OrderByDescending(f => f.Severity),
+            ],
+        };
+    }
 }
 
 /// <summary>How much of a result's spread comes from one uncertain input.</summary>

@@ -1,6 +1,8 @@
 using Lampwright.Design;
+using Lampwright.Evaluation.Answers;
 using Lampwright.Evaluation.Assembling;
 using Lampwright.Evaluation.Build;
+using Lampwright.Evaluation.Chains;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Evaluation.Dimming;
 using Lampwright.Evaluation.Draws;
@@ -10,6 +12,7 @@ using Lampwright.Findings;
 using Lampwright.FitUp;
 using Lampwright.Readings;
 using Lampwright.Steps.Board;
+using Lampwright.Steps.ChainProof;
 using Lampwright.Steps.Ways;
 
 namespace Lampwright.Evaluation;
@@ -131,6 +134,19 @@ public sealed class PreparedEvaluation
             Watch.Ranked(_settled, _assembly, _tilts, table, _variables.All)
         );
     }
+
+    /// <summary>The best chain from the maker's stock, for <see cref="LightEvaluation.WithChain"/>; null where there is none to ask for.</summary>
+    /// <remarks>Apart from <see cref="Nominal"/>, so that typing never waits for it: a light whose values are chosen needs no search to be computed.</remarks>
+    /// <param name="toTheEnd">True goes on until the chain is proven best; false ends with a budget of boxes that is the same on every machine.</param>
+    /// <param name="withOffers">Whether runners-up are looked for too.</param>
+    /// <param name="progress">Told how far it is; may be called from another thread.</param>
+    /// <param name="stop">Ends it with the best so far.</param>
+    public ChainAnswer? Chain(
+        bool toTheEnd = false,
+        bool withOffers = true,
+        IProgress<ChainProgress>? progress = null,
+        CancellationToken stop = default
+    ) => _settled is null ? null : BestChain.Of(_settled, _nominal, toTheEnd, withOffers, progress, stop);
 
     private void Support()
     {

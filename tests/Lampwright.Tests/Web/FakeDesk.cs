@@ -1,3 +1,4 @@
+using Lampwright.Evaluation.Answers;
 using Lampwright.Files.Drawings;
 using Lampwright.Quantities;
 using Lampwright.Web.Desk;
@@ -66,6 +67,23 @@ internal sealed class FakeDesk : IBoardDesk
     }
 
     public Task<string> TakeOverAsync(string path, string text) => SetAsync(path, text, "");
+
+    /// <summary>What was taken over, in order.</summary>
+    public List<ChainOffer> Taken { get; } = [];
+
+    public Task<string> TakeChainAsync(ChainOffer chain)
+    {
+        Taken.Add(chain);
+        return Task.FromResult("");
+    }
+
+    public Task ProveAsync()
+    {
+        Show(s => s with { Proving = new(1_200, 0.25, 0.05, 0.03) });
+        return Task.CompletedTask;
+    }
+
+    public void StopProving() => Show(s => s with { Proving = null });
 
     public Task UndoAsync()
     {

@@ -23,6 +23,9 @@ public sealed record StepsAnswer
     /// <summary>Wanted steps and the position that comes nearest to each.</summary>
     public IReadOnlyList<TargetMatch> Targets { get; init; } = [];
 
+    /// <summary>The best chain from the stock; null until it is asked for, and where nothing is wanted.</summary>
+    public ChainAnswer? Chain { get; init; }
+
     /// <summary>Resistance of the leads to the switch plate and back, ohm.</summary>
     public required Predicted LeadOhm { get; init; }
 

@@ -53,14 +53,15 @@ internal static class CoupledPreparation
         var fit = EmitterFit.From(emitterSpec);
         var light = LightMap.Spec(design, parts) is { } spec ? LightModel.Prepare(spec) : null;
         var luxPerLm = light?.Result(light.Spec.Nominal).CentreLuxPerLm ?? 0;
+        if (ChainRules.Order(FirstSearch.Wanted(steps, fit.Model, luxPerLm), "steps.targets") is { } order)
+        {
+            findings.Add(order);
+        }
+
         var (chain, onBoard, asked) = Chain(steps, fit, driver, threshold, parts, luxPerLm);
         if (asked is { } searched)
         {
             findings.AddRange(ChainRules.Searched(searched.Spec, searched.Found, chain.Path));
-            if (ChainRules.Order(searched.Spec.WantedA, chain.Path + ".targets") is { } order)
-            {
-                findings.Add(order);
-            }
         }
 
         var stepsSpec = new StepsSpec(emitterSpec, driverSpec, chain);

@@ -16,8 +16,8 @@ internal static class FirstSearch
     private static readonly double WarmAirK = 338.15;
     private static readonly double ContactScatter = 1.64;
 
-    // A budget of boxes and no clock: typing stays live on any machine, and the same light has the same chain everywhere.
-    private static readonly int LiveBoxes = 20_000;
+    /// <summary>A budget of boxes and no clock: typing stays live on any machine, and the same light has the same chain everywhere.</summary>
+    public static int LiveBoxes => 20_000;
 
     /// <summary>What the search came to; null where there is nothing to search for.</summary>
     public static (ChainSearchSpec Spec, ChainSearchResult Found)? Of(
@@ -36,23 +36,31 @@ internal static class FirstSearch
         SenseThreshold threshold,
         LightParts parts,
         double luxPerLm
+    ) => Spec(steps, driver, threshold, parts, Wanted(steps, fit.Model, luxPerLm), WarmAirK);
+
+    /// <summary>What the search is told; null where there is nothing to search for.</summary>
+    /// <param name="steps">What the design says.</param>
+    /// <param name="driver">The driver at nominal.</param>
+    /// <param name="threshold">Its sense threshold.</param>
+    /// <param name="parts">Which emitter, which driver.</param>
+    /// <param name="wanted">Wanted currents in amperes, in the order they were asked.</param>
+    /// <param name="airK">Hottest air round the resistors in kelvin.</param>
+    public static ChainSearchSpec? Spec(
+        Design.Steps steps,
+        DriverModel driver,
+        SenseThreshold threshold,
+        LightParts parts,
+        IReadOnlyList<double> wanted,
+        double airK
     )
     {
-        var wanted = Wanted(steps, fit.Model, luxPerLm);
         var network = new ChainNetwork(StepsMap.Chain(steps, threshold.Ohm, []));
         if (wanted.Count == 0 || steps.Switches < 1 || steps.Switches > ChainSpec.MostSwitches)
         {
             return null;
         }
 
-        var part = network.Spec.Fixed;
-        var kind = new StockPart(
-            threshold.Ohm,
-            part.AllowedW(WarmAirK),
-            Math.Clamp(steps.Part.Tolerance.Nominal, 0, 0.5),
-            part.TempcoPerK,
-            part.RisePerWattK
-        );
+        var kind = Kind(network.Spec.Fixed, steps, airK);
         var series = ESeries.Has(steps.Stock) ? steps.Stock : "E24";
         var arrangement = network.Spec.Arrangement;
         var stock =
@@ -72,17 +80,21 @@ internal static class FirstSearch
             stock,
             driver,
             contact.Nominal,
-            network.LeadOhm(ResistorPart.ReferenceK) * (network.Spec.HasTapLead ? 0.5 : 1),
+            // With a tap lead one of the two leads is out of the loop; a floor stands in series with all branches, where the lead does.
+            (network.LeadOhm(ResistorPart.ReferenceK) * (network.Spec.HasTapLead ? 0.5 : 1))
+                + (arrangement == Arrangement.ParallelBranches ? steps.Floor?.Nominal ?? 0 : 0),
             Math.Min(
                 parts.Emitter.CurrentMax?.Nominal ?? double.MaxValue,
                 parts.Driver?.Rated?.Nominal ?? double.MaxValue
             )
         )
         {
-            Fixed = kind,
+            // With a fixed value in the file the board's own part has come off, and that place is chosen too.
+            Fixed = steps.Chosen?.Fixed is null ? kind : null,
             ContactLeastOhm = contact.Nominal / ContactScatter,
             ContactMostOhm = contact.Nominal * ContactScatter,
-            AirMostK = WarmAirK,
+            AirMostK = airK,
+            SwitchA = steps.ContactRating?.Nominal,
             LeadTolerance = 0.07,
             TempcoIsLimit = network.Spec.TempcoIsLimit,
             MostBoxes = LiveBoxes,
@@ -90,7 +102,18 @@ internal static class FirstSearch
         };
     }
 
-    private static List<double> Wanted(Design.Steps steps, EmitterModel emitter, double luxPerLm)
+    /// <summary>What each resistor of the chain is like, at the resistance and in the air given.</summary>
+    public static StockPart Kind(ResistorPart part, Design.Steps steps, double airK) =>
+        new(
+            part.Ohm,
+            part.AllowedW(airK),
+            Math.Clamp(steps.Part.Tolerance.Nominal, 0, 0.5),
+            part.TempcoPerK,
+            part.RisePerWattK
+        );
+
+    /// <summary>Wanted currents at a usual warm junction, in amperes, in the order they were asked.</summary>
+    public static IReadOnlyList<double> Wanted(Design.Steps steps, EmitterModel emitter, double luxPerLm)
     {
         if (steps.Targets is not { } t)
         {

@@ -12,6 +12,20 @@ public static class ChainCheck
         return new ChainLimits(model).Broken(at, at) is null ? new ChainError(model).Of(at) : double.PositiveInfinity;
     }
 
+    /// <summary>Errors and load of one chain as a search tells them; nothing is proven of it.</summary>
+    /// <param name="spec">What is wanted; its stock does not matter.</param>
+    /// <param name="parts">The fixed position first; as many as switches and one.</param>
+    /// <returns>What it does, and the limit it breaks; null where it keeps them all.</returns>
+    public static (ChainSearchResult Does, ClosedBy? Breaks) Of(
+        ChainSearchSpec spec,
+        IReadOnlyList<PositionParts> parts
+    )
+    {
+        var (model, at) = Ready(spec, parts);
+        var does = ChainSearchResult.Judged(model, new(0, 0, false), [.. parts], at, false, 0, 0, null);
+        return (does, new ChainLimits(model).Broken(at, at));
+    }
+
     /// <summary>Power that a position carries in its worst combination, in watts.</summary>
     /// <param name="spec">What is wanted; its stock does not matter.</param>
     /// <param name="parts">The fixed position first.</param>

@@ -131,8 +131,23 @@ public sealed record ChainSearchResult(
         ChainCertificate? certificate
     )
     {
+        var parts = new ChainPicks(model, new(model)).Of(at)!;
+        return Judged(model, told, parts, at, proven, bound, boxes, certificate);
+    }
+
+    /// <summary>What is to be said of given parts, whether or not they keep the limits.</summary>
+    internal static ChainSearchResult Judged(
+        ChainModel model,
+        ChainTold told,
+        PositionParts[] parts,
+        int[] at,
+        bool proven,
+        double bound,
+        long boxes,
+        ChainCertificate? certificate
+    )
+    {
         var limits = new ChainLimits(model);
-        var parts = new ChainPicks(model, limits).Of(at)!;
         var error = new ChainError(model);
         var nominal = new NominalChain(model.Spec, parts);
         var steps = new WantedStep[model.Wanted.Length];

@@ -37,7 +37,7 @@ internal static class SampleLight
         {
             Title = "Bench light <b>of a test</b>",
             Draws = 512,
-            Steps = SampleChain.With(Steps(switches)),
+            Steps = SampleChain.With(Steps(switches)) with { Chain = SampleBestChain.Answer },
             Ways = SampleWays.All,
             Board = SampleBoard.Answer,
             Heat = Heat(switches),

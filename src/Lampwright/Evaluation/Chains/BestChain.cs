@@ -1,0 +1,115 @@
+using System.Globalization;
+using Lampwright.Evaluation.Answers;
+using Lampwright.Evaluation.Coupling;
+using Lampwright.Steps;
+using Lampwright.Steps.ChainProof;
+
+namespace Lampwright.Evaluation.Chains;
+
+/// <summary>Asks for the best chain of a light that has come to rest: its own wanted currents, its own warm air.</summary>
+internal static class BestChain
+{
+    private static readonly double ZeroC = 273.15;
+
+    // Any search that can be proven in a lifetime ends long before.
+    private static readonly long AllBoxes = 1_000_000_000_000;
+
+    /// <summary>The answer; null where nothing is wanted or nothing can be switched.</summary>
+    /// <param name="light">The light at rest.</param>
+    /// <param name="row">Its nominal row.</param>
+    /// <param name="toTheEnd">Whether to go on until it is proven; else the live budget ends it.</param>
+    /// <param name="withOffers">Whether runners-up are searched for too.</param>
+    /// <param name="progress">Told how far it is.</param>
+    /// <param name="stop">Ends it with the best so far.</param>
+    public static ChainAnswer? Of(
+        CoupledLight light,
+        double[] row,
+        bool toTheEnd,
+        bool withOffers,
+        IProgress<ChainProgress>? progress,
+        CancellationToken stop
+    )
+    {
+        var inputs = light.Inputs;
+        var airK = Enumerable
+            .Range(0, light.Positions)
+            .Max(i => row[light.Place(Scene.AtHighestAmbient, i) + PositionRow.CompartmentC] + ZeroC);
+        double[] wanted = [.. Enumerable.Range(0, light.Wanted.Count).Select(k => row[light.WantedPlace(k)])];
+        var asked = FirstSearch.Spec(
+            inputs.Steps,
+            inputs.Driver,
+            inputs.Threshold,
+            inputs.Parts,
+            wanted,
+            Math.Max(airK, ResistorPart.ReferenceK)
+        );
+        if (asked is null)
+        {
+            return null;
+        }
+
+        asked = asked with
+        {
+            MostBoxes = toTheEnd ? AllBoxes : asked.MostBoxes,
+            Workers = toTheEnd ? 2 : asked.Workers,
+        };
+        var network = inputs.Network.Spec;
+        var best = ChainSearch.Find(asked, progress, stop);
+        var used = Used(inputs, asked);
+        return new()
+        {
+            Asked = asked,
+            Wanted = [.. Enumerable.Range(0, light.Wanted.Count).Select(light.Wanted.Words)],
+            Best = best,
+            Better = ChainLack.Better(asked, best),
+            // Who has stopped a long search still wants to choose; who has typed on wants nothing of this text any more.
+            Offers = withOffers ? ChainOffers.Of(asked, best, used, toTheEnd ? CancellationToken.None : stop) : [],
+            Used = used,
+            LeftOut =
+                inputs.Steps.Bleed is not null && network.Arrangement != Arrangement.ParallelBranches
+                    ? "The resistor across the leads (steps.bleed) is not in the search: with it the dim steps come out brighter than told here."
+                    : "",
+            ToTheEnd = toTheEnd,
+            Findings = ChainRules.Searched(asked, best, "steps"),
+        };
+    }
+
+    private static UsedChain? Used(CoupledInputs inputs, ChainSearchSpec asked)
+    {
+        var network = inputs.Network.Spec;
+        if (network.Switched.Count == 0 || network.Switched.Count > ChainSpec.MostSwitches)
+        {
+            return null;
+        }
+
+        var air = asked.AirMostK ?? asked.AirK;
+        PositionParts[] parts =
+        [
+            .. new[] { network.Fixed }
+                .Concat(network.Switched)
+                .Select(p => new PositionParts(Joint.Single, FirstSearch.Kind(p, inputs.Steps, air))),
+        ];
+        if (!parts.All(p => p.First.Usable))
+        {
+            return null;
+        }
+
+        var (does, breaks) = ChainCheck.Of(asked with { Switches = network.Switched.Count }, parts);
+        return new(does, Words(breaks, asked), inputs.Steps.Chosen is not null);
+    }
+
+    private static string Words(ClosedBy? breaks, ChainSearchSpec asked) =>
+        breaks switch
+        {
+            null => "",
+            ClosedBy.MostCurrent or ClosedBy.CornerCurrent => string.Create(
+                CultureInfo.InvariantCulture,
+                $"its brightest position gives more than {asked.MostA:0.###} A"
+            ),
+            ClosedBy.LeastCurrent => string.Create(
+                CultureInfo.InvariantCulture,
+                $"its dimmest position gives less than {asked.LeastA:0.###} A"
+            ),
+            _ => "a part carries more than it may in the warm box",
+        };
+}
