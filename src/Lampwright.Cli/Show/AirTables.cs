@@ -23,6 +23,27 @@ internal static class AirTables
 
         losses.On(screen, "What the fan works against, scene normal");
 
+        Steps(screen, air);
+        Opening(screen, air);
+    }
+
+    private static void Steps(IAnsiConsole screen, AirAnswer air)
+    {
+        var runs = air.RunsAtV is { } at ? $"; it runs at {Numbers.Fixed(at, 1)} V" : "";
+        if (
+            air.FanSteps is [{ NoiseDb: { } noise }, ..]
+            && air.FanSteps.All(s => s.IsSafe && s.LeastV?.High <= air.FloorV)
+        )
+        {
+            screen.WriteLine();
+            screen.WriteLine(
+                Words.Plain(
+                    $"On the hottest day {Numbers.Fixed(air.FloorV!.Value, 1)} V, the least that is advised, holds the junction at every position{runs} ({Numbers.Fixed(noise.Value, 0)} dB)."
+                )
+            );
+            return;
+        }
+
         var steps = new Cells("switches", ">least V", "", ">noise dB");
         foreach (var step in air.FanSteps)
         {
@@ -34,11 +55,11 @@ internal static class AirTables
             );
         }
 
-        steps.On(
-            screen,
-            $"How slow the fan may run on the hottest day{(air.RunsAtV is { } volt ? $"; it runs at {Numbers.Fixed(volt, 1)} V" : "")}"
-        );
+        steps.On(screen, $"How slow the fan may run on the hottest day{runs}");
+    }
 
+    private static void Opening(IAnsiConsole screen, AirAnswer air)
+    {
         if (air.Opening is { } opening)
         {
             var openings = new Cells("opening", ">now cm²", ">wanted cm²");

@@ -1,6 +1,6 @@
 namespace Lampwright.Heat;
 
-/// <summary>One draw of a sink in one scene, with what does not change with its temperature.</summary>
+/// <summary>One draw of a sink in one scene, with what does not change with its temperature; gravity by its shares along the channels, out of the face and across.</summary>
 internal readonly record struct SinkScene(
     SinkSpec Spec,
     double AmbientK,
@@ -8,7 +8,10 @@ internal readonly record struct SinkScene(
     Air Cool,
     AirPath Path,
     SinkSurface Surface,
-    double PrandtlTerm
+    double PrandtlTerm,
+    double Along,
+    double Up,
+    double Across
 );
 
 /// <summary>What a sink gives off at one temperature of its base.</summary>
@@ -49,6 +52,7 @@ internal sealed class SinkAir
     {
         var cool = Air.At(ambientK, spec.PressurePa);
         var surface = SinkSurface.Of(spec);
+        var (along, up, across) = spec.Gravity;
         return new SinkScene(
             spec,
             ambientK,
@@ -56,7 +60,10 @@ internal sealed class SinkAir
             cool,
             PathOf(spec, surface),
             surface,
-            NaturalFilm.VerticalPlateTerm(cool.Prandtl)
+            NaturalFilm.VerticalPlateTerm(cool.Prandtl),
+            along,
+            up,
+            across
         );
     }
 

@@ -37,7 +37,7 @@ internal readonly struct SinkNatural
     {
         spec = scene.Spec;
         var surface = scene.Surface;
-        var (along, up, across) = spec.Gravity;
+        var (along, up, across) = (scene.Along, scene.Up, scene.Across);
         if (surface.Form is SinkForm.Pins or SinkForm.Tower)
         {
             body = new StillBody(scene, film);
@@ -57,7 +57,7 @@ internal readonly struct SinkNatural
         var plateFilm = film.Conductivity / spec.AlongM;
         if (surface.Form == SinkForm.Plate)
         {
-            platePerNusselt = plateFilm * plan;
+            platePerNusselt = plateFilm * plan * along;
             return;
         }
 
@@ -96,13 +96,14 @@ internal readonly struct SinkNatural
             return body.Conductance(riseK) * riseK * spec.Factors.StillPins;
         }
 
+        // What gravity has no share in is left out; at a share of nothing all of these are nothing, so that leaving them out makes no jump.
         var rayleigh = levelRayleighPerK * riseK;
-        var level = (faceUp ? NaturalFilm.HotFaceUp(rayleigh) : NaturalFilm.HotFaceDown(rayleigh)) * levelPerNusselt;
-        var sideways =
-            acrossPerNusselt > 0
-                ? NaturalFilm.VerticalPlateWith(acrossRayleighPerK * riseK, plateTerm) * acrossPerNusselt
-                : 0;
-        var upright = NaturalFilm.VerticalPlateWith(plateRayleighPerK * riseK, plateTerm);
+        var level =
+            rayleigh <= 0
+                ? 0
+                : (faceUp ? NaturalFilm.HotFaceUp(rayleigh) : NaturalFilm.HotFaceDown(rayleigh)) * levelPerNusselt;
+        var sideways = Plate(acrossRayleighPerK, acrossPerNusselt, riseK);
+        var upright = plateRayleighPerK > 0 ? NaturalFilm.VerticalPlateWith(plateRayleighPerK * riseK, plateTerm) : 0;
         var plate = upright * platePerNusselt;
         double conductance;
         if (spec.FinCount < 2)
@@ -113,14 +114,17 @@ internal readonly struct SinkNatural
         {
             var nusselt = NaturalFilm.Channel(elenbaasPerK * riseK);
             var efficiency = Fin.Efficiency(Math.Sqrt(finTerm * nusselt));
-            var channels = nusselt * (channelPerNusselt + wallPerNusselt * efficiency);
+            var channels = nusselt * (channelPerNusselt + (wallPerNusselt * efficiency));
             var front = Blend.Fourths(sideways, upright * frontPerNusselt);
-            var outer = NaturalFilm.VerticalPlateWith(outerRayleighPerK * riseK, plateTerm) * outerPerNusselt;
+            var outer = Plate(outerRayleighPerK, outerPerNusselt, riseK);
             conductance = Blend.Fourths(Blend.Fourths(channels, level), front) + plate + outer;
         }
 
         return conductance * riseK * spec.Factors.NaturalChannelFilm;
     }
+
+    private double Plate(double rayleighPerK, double perNusselt, double riseK) =>
+        perNusselt > 0 ? NaturalFilm.VerticalPlateWith(rayleighPerK * riseK, plateTerm) * perNusselt : 0;
 
     /// <summary>Heat given to the air of a housing, which is warmer than the room, W.</summary>
     /// <param name="scene">The draw in its scene.</param>

@@ -28,7 +28,7 @@ internal sealed class StillBody
         surface = scene.Surface;
         prandtl = film.Prandtl;
         term = scene.PrandtlTerm;
-        var (along, up, across) = spec.Gravity;
+        var (along, up, across) = (scene.Along, scene.Up, scene.Across);
         if (spec.Tower is { } tower)
         {
             ElenbaasPerK = NaturalFilm.Elenbaas(film, 1, surface.GapM, surface.AlongM) * along;

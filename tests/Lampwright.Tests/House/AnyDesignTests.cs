@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Lampwright.Evaluation;
+using Lampwright.Evaluation.Answers;
 using Lampwright.Files.DesignFile;
 using Lampwright.Files.Json;
 using Lampwright.Files.Opening;
@@ -78,6 +79,47 @@ public sealed partial class AnyDesignTests
                 string.Join('\n', lines.Where(l => !l.Contains('=') || random.NextDouble() >= share)),
                 $"seed {seed}, light {i}"
             );
+        }
+    }
+
+    /// <summary>Every form of sink and every loss of the air, each with values gone wild.</summary>
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Sinks_and_fans_of_any_form_are_answered(int seed)
+    {
+        const string Fins = "fins        = { count = 16, height = \"48 mm\", thickness = \"1.0 mm\" }";
+        const string Air = "air         = [";
+        Assert.Contains(Fins, Text, StringComparison.Ordinal);
+        Assert.Contains(Air, Text, StringComparison.Ordinal);
+        var random = new Random(3000 + seed);
+        string Wild(string text, double share) =>
+            Number()
+                .Replace(
+                    text,
+                    m =>
+                        random.NextDouble() < share
+                            ? Math.Ceiling(
+                                    double.Parse(m.Value, CultureInfo.InvariantCulture)
+                                        * Math.Exp(6 * (random.NextDouble() - 0.5))
+                                )
+                                .ToString("R", CultureInfo.InvariantCulture)
+                            : m.Value
+                );
+        string[] forms =
+        [
+            "pins = { across = 10, along = 14, diameter = \"3 mm\", height = \"45 mm\", rows = \"staggered\" }",
+            "pins = { across = 12, along = 12, diameter = \"2 mm\", height = \"30 mm\" }",
+            "pipes = { count = 6, diameter = \"6 mm\", carries = \"35 W\" }\nstack = { count = 40, across = \"90 mm\", along = \"50 mm\", thickness = \"1 mm\", gap = \"2 mm\" }",
+            "trials = [{ power = \"20 W\", rise = \"9 K\" }, { power = \"10 W\", rise = \"22 K\", fan = \"stopped\" }]\nwanted = \"50 degC\"",
+            "wanted = \"60 degC\"",
+        ];
+        const string Losses =
+            "starts_at = \"5 V\"\nlosses = [{ kind = \"filter\", pressure = \"20 Pa\", flow = \"40 m3/h\" }, { kind = \"slots\", size = [\"60 mm\", \"30 mm\"], open = 0.4, slot = \"3 mm\" }, { kind = \"turn\" }, { kind = \"guard\", open = 0.8 }]\nbeside = [\"tray.air_in\", \"tray.air_out\"]\n";
+        for (var i = 0; i < forms.Length; i++)
+        {
+            var text = Text.Replace(Fins, Wild(forms[i], 0.5), StringComparison.Ordinal)
+                .Replace(Air, Wild(Losses, 0.3) + Air, StringComparison.Ordinal);
+            Hold(text, $"seed {seed}, form {i}");
         }
     }
 
@@ -159,6 +201,9 @@ public sealed partial class AnyDesignTests
                 break;
             case double d:
                 Assert.True(double.IsFinite(d), $"{path}: {d}");
+                break;
+            case Lazy<AirAnswer?> later:
+                HoldNumbers(later.Value, path);
                 break;
             case IEnumerable list:
                 foreach (var item in list)

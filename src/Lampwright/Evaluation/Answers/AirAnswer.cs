@@ -5,7 +5,8 @@ namespace Lampwright.Evaluation.Answers;
 /// <param name="RunsAtV">Voltage the fan runs at, V; null where it is not given.</param>
 /// <param name="FloorV">Least voltage that is advised: where it starts every time, else half of the rated one, V; null where that is not given.</param>
 /// <param name="FanSteps">How slow the fan may run on the hottest day, for each switch position; empty where that cannot be said.</param>
-/// <param name="Opening">What opening would give the wanted temperature; null where there is none to change.</param>
+/// <param name="Opening">What opening would give the wanted temperature; null where there is none to change, or where nobody asked
+/// and the junction has its margin.</param>
 public sealed record AirAnswer(
     IReadOnlyList<AirLossAt> Losses,
     double? RunsAtV,

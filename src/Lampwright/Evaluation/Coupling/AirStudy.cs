@@ -84,8 +84,15 @@ internal sealed class AirStudy
     private (Opening Opening, double WantedK)? FindOpening()
     {
         var place = _light.Place(Scene.AtHighestAmbient, _light.Brightest);
+        var given = _light.Inputs.Parts.Sink?.Wanted?.Nominal;
         var room = LimitK - HeatFindings.JunctionMarginK - (_row[place + PositionRow.JunctionC] + ZeroC);
-        var wanted = _light.Inputs.Parts.Sink?.Wanted?.Nominal ?? (_row[place + PositionRow.SinkC] + ZeroC + room);
+        if (given is null && room >= 0)
+        {
+            // Nobody asked, and the junction has its margin: how far the openings might be closed is no advice.
+            return null;
+        }
+
+        var wanted = given ?? (_row[place + PositionRow.SinkC] + ZeroC + room);
         return OpeningFor(wanted, 1) is { } opening ? (opening, wanted) : null;
     }
 }
