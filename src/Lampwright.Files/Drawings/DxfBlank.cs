@@ -8,8 +8,9 @@ namespace Lampwright.Files.Drawings;
 /// <summary>Writes a blank as DXF of release 12 (<c>AC1009</c>): millimetres, ASCII, full size, zero at the lower left corner.</summary>
 /// <remarks>
 /// Layers: <c>CUT</c> (outline as a closed polyline whose arcs are bulges, round holes as circles, other holes as closed polylines),
-/// <c>BEND</c> (middle of each bend zone), <c>MARK</c> (a cross where each hole is punched). A cutter runs CUT alone; a maker
-/// prints all three.
+/// <c>BEND</c> (middle of each bend zone), <c>MARK</c> (a cross where each hole is punched), <c>SET_OUT</c> and <c>SET_IN</c> (where the nose
+/// of the brake sits, scribed on the outside or on the inside; all seen on the outside). A cutter runs CUT alone; a maker
+/// prints all.
 /// <para><b>Source</b>: DXF reference, release 12, group codes. <b>Checked by</b>: an independent reader (audit, area, count of
 /// holes) and rows M.X1, M.X2.</para>
 /// </remarks>
@@ -42,6 +43,10 @@ public static class DxfBlank
         foreach (var bend in blank.Bends)
         {
             dxf.Line("BEND", bend.CentreLine.A * 1000, bend.CentreLine.B * 1000);
+            if (bend.Set is { } set)
+            {
+                dxf.Line(set.OnInside ? "SET_IN" : "SET_OUT", set.Line.A * 1000, set.Line.B * 1000);
+            }
         }
 
         foreach (var hole in blank.Holes)
@@ -84,8 +89,11 @@ public static class DxfBlank
             .Pair(73, "0")
             .Pair(40, "0.0");
         dxf.Pair(0, "ENDTAB");
-        dxf.Pair(0, "TABLE").Pair(2, "LAYER").Pair(70, "4");
-        foreach (var (layer, colour) in ((string, string)[])[("0", "7"), ("CUT", "7"), ("BEND", "1"), ("MARK", "5")])
+        dxf.Pair(0, "TABLE").Pair(2, "LAYER").Pair(70, "6");
+        foreach (
+            var (layer, colour) in ((string, string)[])
+                [("0", "7"), ("CUT", "7"), ("BEND", "1"), ("MARK", "5"), ("SET_OUT", "6"), ("SET_IN", "4")]
+        )
         {
             dxf.Pair(0, "LAYER").Pair(2, layer).Pair(70, "0").Pair(62, colour).Pair(6, "CONTINUOUS");
         }

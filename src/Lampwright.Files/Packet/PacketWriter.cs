@@ -130,7 +130,7 @@ public static class PacketWriter
             ("evaluation.json", () => json),
             ("cut-list.csv", () => Text(w => CutListCsv.Write(evaluation, w))),
             ("packet.pdf", () => Bytes(s => PacketPdf.Write(design, evaluation, StateOf(json), s))),
-            ("templates.pdf", () => Bytes(s => TemplatesPdf.Write(evaluation, Paper.Of(design.Show.Paper), s))),
+            ("templates.pdf", () => Bytes(s => TemplatesPdf.Write(evaluation, TemplateOptions.Of(design.Show), s))),
         };
         for (var i = 0; i < parts.Count; i++)
         {

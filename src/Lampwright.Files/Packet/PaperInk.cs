@@ -130,6 +130,14 @@ internal sealed class PaperInk(XGraphics graphics) : IInk
         }
     }
 
+    /// <summary>Stretches everything that is drawn from now on about a point: against a printer that does not print true.</summary>
+    public void Stretch(double x, double y, double aboutX, double aboutY)
+    {
+        graphics.TranslateTransform(aboutX, aboutY);
+        graphics.ScaleTransform(x, y);
+        graphics.TranslateTransform(-aboutX, -aboutY);
+    }
+
     /// <summary>Draws a path made elsewhere.</summary>
     public void Draw(XGraphicsPath path, Stroke? stroke, Tint? fill, double opacity)
     {

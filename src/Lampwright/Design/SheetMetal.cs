@@ -49,6 +49,15 @@ public sealed record Brake
 
     /// <summary>Largest angle it turns, rad.</summary>
     public Value Closing { get; init; } = new(2.0943951023931953, 0, Origin.Default, "brake.closing");
+
+    /// <summary>Radius of the nose of its clamp, m; null takes the inside radius of each bend.</summary>
+    public Value? NoseRadius { get; init; }
+
+    /// <summary>How far the foremost edge of the nose stands behind the apron's axis, m; null sets it for each bend.</summary>
+    public Value? NoseBack { get; init; }
+
+    /// <summary>Thickest mild steel that it bends over its length, m; null is not checked.</summary>
+    public Value? Capacity { get; init; }
 }
 
 /// <summary>A folded part: a face with a tree of flanges; or panels of a funnel; or the mirror of another.</summary>

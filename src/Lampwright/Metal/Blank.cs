@@ -63,7 +63,11 @@ public sealed record BlankBend(
     double AllowanceM,
     double DeductionM,
     double SetbackM
-);
+)
+{
+    /// <summary>Where the nose of the brake's clamp sits; null for a bend that is not made on the brake.</summary>
+    public SetLine? Set { get; init; }
+}
 
 /// <summary>The flat blank of a part, seen on the outside; origin at the lower left corner of its box, y up, metres.</summary>
 /// <param name="Part">Name of the part.</param>

@@ -24,6 +24,7 @@ public static class PartMirror
                         CentreLine = Turn(b.CentreLine),
                         InnerTangent = Turn(b.InnerTangent),
                         OuterTangent = Turn(b.OuterTangent),
+                        Set = b.Set is { } set ? set with { Line = Turn(set.Line) } : null,
                     }
                 ),
             ],

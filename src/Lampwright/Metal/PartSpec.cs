@@ -52,6 +52,12 @@ public sealed record BrakeSpec
 
     /// <summary>Thickest mild steel (Rm 340 MPa) it bends over its full length, metres.</summary>
     public double? MildThicknessM { get; init; }
+
+    /// <summary>Radius of the nose of its clamp, metres; null: the inside radius of each bend.</summary>
+    public double? NoseRadiusM { get; init; }
+
+    /// <summary>How far the foremost edge of the nose stands behind the apron's axis, metres; null: set for each bend.</summary>
+    public double? NoseBackM { get; init; }
 }
 
 /// <summary>A folded part: what the metal station is told. Metres, radians, kilograms.</summary>

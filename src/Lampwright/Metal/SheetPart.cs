@@ -159,7 +159,7 @@ public static class SheetPart
             return new(parent.Out(panel.ZonePoint(from, v)), parent.Out(panel.ZonePoint(to, v)));
         }
 
-        return new(
+        var flat = new BlankBend(
             $"{spec.Name}.{panel.Id}",
             panel.Id,
             At(bend.AllowanceM / 2),
@@ -172,6 +172,7 @@ public static class SheetPart
             bend.DeductionM,
             bend.SetbackM
         );
+        return flat with { Set = SetLine.Of(flat, spec.Sheet.ThicknessM, spec.Brake.NoseRadiusM) };
     }
 
     private static FoldedPart FoldOf(

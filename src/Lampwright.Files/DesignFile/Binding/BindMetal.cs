@@ -23,6 +23,9 @@ internal static class BindMetal
             Length = r.WithDefault("length"),
             LeastFlange = r.WithDefault("least_flange"),
             Closing = r.WithDefault("closing"),
+            NoseRadius = r.Optional("nose_radius"),
+            NoseBack = r.Optional("nose_back"),
+            Capacity = r.Optional("capacity"),
         };
 
     public static Part Part(TableReader r)

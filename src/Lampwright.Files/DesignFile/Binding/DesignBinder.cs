@@ -18,7 +18,10 @@ internal static class DesignBinder
         var design = new LightDesign
         {
             Title = top.Text("title"),
-            Show = new Show(show.Choice("length"), show.Choice("temperature"), show.Choice("paper")),
+            Show = new Show(show.Choice("length"), show.Choice("temperature"), show.Choice("paper"))
+            {
+                Templates = Templates(show.Table("templates")),
+            },
             Place = Place(top.Table("place")),
             Emitters = [.. top.Named("emitter").Select(BindElectric.Emitter)],
             Drivers = [.. top.Named("driver").Select(BindDriver.Driver)],
@@ -44,6 +47,16 @@ internal static class DesignBinder
         UnknownKeys.Tell(context);
         return design;
     }
+
+    private static TemplatePrint Templates(TableReader r) =>
+        new()
+        {
+            Paper = r.Choice("paper"),
+            Roll = r.WithDefault("roll"),
+            Faces = r.Choice("faces"),
+            BarAcross = r.Optional("bar_across"),
+            BarAlong = r.Optional("bar_along"),
+        };
 
     private static Place Place(TableReader r) =>
         new()

@@ -106,6 +106,27 @@ internal static class SchemaMetal
                 "Largest angle it turns.",
                 @default: "120 deg",
                 source: "common practice, no source"
+            )
+            .Length(
+                "nose_radius",
+                "0 mm",
+                "50 mm",
+                "Radius of the nose of its clamp, from which the set lines follow.",
+                absent: "the inside radius of each bend"
+            )
+            .Length(
+                "nose_back",
+                "0 mm",
+                "50 mm",
+                "How far the foremost edge of the nose is set behind the apron's axis.",
+                absent: "set for each bend as its sheet says"
+            )
+            .Length(
+                "capacity",
+                "0.1 mm",
+                "10 mm",
+                "Thickest mild steel (340 MPa) it bends over its whole length.",
+                absent: "not checked"
             );
     }
 

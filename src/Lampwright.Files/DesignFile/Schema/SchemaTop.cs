@@ -31,7 +31,44 @@ internal static class SchemaTop
                 @default: "degC",
                 source: "the house's choice"
             )
-            .Choice("paper", ["A4", "Letter"], "Paper of the packet.", @default: "A4", source: "the house's choice");
+            .Choice(
+                "paper",
+                ["A4", "Letter", "A3"],
+                "Paper of the packet.",
+                @default: "A4",
+                source: "the house's choice"
+            )
+            .Table("templates", "How the templates at full size are printed.")
+            .Choice("paper", ["A4", "Letter", "A3", "roll"], "Their paper.", absent: "that of the packet")
+            .Length(
+                "roll",
+                "150 mm",
+                "2 m",
+                "Width of the roll.",
+                @default: "610 mm",
+                source: "the common width of plotter paper; common practice, no source"
+            )
+            .Choice(
+                "faces",
+                ["both", "outside", "inside"],
+                "Which faces of the sheet get a template; both prints the inside of parts whose set lines lie there.",
+                @default: "both",
+                source: "the house's choice"
+            )
+            .Length(
+                "bar_across",
+                "90 mm",
+                "270 mm",
+                "Measured length of the proof bar along the short side of the paper; the templates are stretched by what it is off.",
+                absent: "not corrected"
+            )
+            .Length(
+                "bar_along",
+                "90 mm",
+                "270 mm",
+                "Measured length of the proof bar along the long side of the paper.",
+                absent: "not corrected"
+            );
 
         new SchemaList(keys, "", "all", inShop: true)
             .Table("given", "Named values that any expression may use by their bare names.")

@@ -12,13 +12,17 @@ internal sealed class TemplateBlank
 {
     private static readonly Stroke cut = new(Palette.Ink, 0.3);
     private static readonly Stroke bend = new(Palette.Flow, 0.18);
-    private static readonly Stroke punch = new(Palette.Ink, 0.13);
+    private static readonly Stroke tangent = new(Palette.Flow, 0.13);
+    private static readonly Stroke set = new(Palette.Hold, 0.18, [5, 1.5]);
+    private static readonly Stroke punch = new(Palette.Ink, 0.15);
     private readonly Blank blank;
+    private readonly TemplateFace face;
     private readonly IReadOnlyList<HoleGroup> groups;
 
-    public TemplateBlank(Blank blank)
+    public TemplateBlank(Blank blank, TemplateFace face = TemplateFace.Outside)
     {
-        this.blank = blank;
+        this.face = face;
+        this.blank = blank = face == TemplateFace.Inside ? PartMirror.Of(blank) : blank;
         groups = HoleGroup.Of(blank);
     }
 
@@ -49,10 +53,17 @@ internal sealed class TemplateBlank
         );
     }
 
-    private static void Bend(PaperInk ink, BlankBend b, Func<Vec2, Vec2> place, Vec2 least, Vec2 most)
+    private void Bend(PaperInk ink, BlankBend b, Func<Vec2, Vec2> place, Vec2 least, Vec2 most)
     {
         var (a, e) = (place(b.CentreLine.A), place(b.CentreLine.B));
         ink.Line(a.X, a.Y, e.X, e.Y, bend);
+        Tangent(ink, b.InnerTangent, place);
+        Tangent(ink, b.OuterTangent, place);
+        if (b.Set is { } line && line.OnInside == (face == TemplateFace.Inside))
+        {
+            Set(ink, b, line, place);
+        }
+
         if (Inside(b.CentreLine, least, most) is not { } seen)
         {
             return;
@@ -60,7 +71,7 @@ internal sealed class TemplateBlank
 
         var text = string.Create(
             CultureInfo.InvariantCulture,
-            $"{b.Flange}: {b.AngleRad * 180 / Math.PI:0.#}° {(b.Direction == BendDirection.Down ? "down ↓" : "up ↑")}  R{b.InsideRadiusM * 1000:0.##}"
+            $"{b.Flange}: {b.AngleRad * 180 / Math.PI:0.#}° {((b.Direction == BendDirection.Down) == (face == TemplateFace.Outside) ? "down ↓" : "up ↑")}  R{b.InsideRadiusM * 1000:0.##}"
         );
         const double size = 2.8;
         var middle = place((seen.A + seen.B) / 2);
@@ -74,6 +85,49 @@ internal sealed class TemplateBlank
         var foot = middle + (new Vec2(along.Y, -along.X) * 0.8);
         var turn = -Math.Atan2(along.Y, along.X) * 180 / Math.PI;
         ink.Text(text, foot.X, foot.Y, new(size, Palette.Flow, Anchor.Middle, Weight.Medium, turn));
+        if (b.Set is not { } nose)
+        {
+            return;
+        }
+
+        var below = middle - (new Vec2(along.Y, -along.X) * (size + 0.6));
+        var words = nose.OnInside == (face == TemplateFace.Inside) ? Words(nose, b) : "set line: on the other face";
+        ink.Text(words, below.X, below.Y, new(2.2, Palette.Hold, Anchor.Middle, Weight.Regular, turn));
+    }
+
+    private static string Words(SetLine line, BlankBend b)
+    {
+        var beyond = (line.NoseRadiusM - (b.AllowanceM / 2)) * 1000;
+        var side = beyond >= 0 ? "beyond the middle" : "short of the middle";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"set line {Math.Abs(beyond):0.0} mm {side}, seen from the clamp"
+        );
+    }
+
+    /// <summary>The ends of a tangent as short strokes: the zone is seen without a third line across the part.</summary>
+    private static void Tangent(PaperInk ink, Segment line, Func<Vec2, Vec2> place)
+    {
+        var (a, b) = (place(line.A), place(line.B));
+        var along = (b - a).Unit * Math.Min(6, (b - a).Length / 3);
+        ink.Line(a.X, a.Y, a.X + along.X, a.Y + along.Y, tangent);
+        ink.Line(b.X, b.Y, b.X - along.X, b.Y - along.Y, tangent);
+    }
+
+    /// <summary>The set line, with a triangle at either end that points to the side that lies under the clamp.</summary>
+    private static void Set(PaperInk ink, BlankBend b, SetLine line, Func<Vec2, Vec2> place)
+    {
+        var (p, q) = (place(line.Line.A), place(line.Line.B));
+        ink.Line(p.X, p.Y, q.X, q.Y, set);
+        var along = (q - p).Unit;
+        var toClamp = place(b.InnerTangent.A) - place(b.OuterTangent.A);
+        var under = along.Left.Dot(toClamp) >= 0 ? along.Left : -along.Left;
+        var inset = Math.Min(9, (q - p).Length / 4);
+        foreach (var foot in (Vec2[])[p + (along * inset), q - (along * inset)])
+        {
+            var (l, r, tip) = (foot - (along * 1.3), foot + (along * 1.3), foot + (under * 2.4));
+            ink.Path([(l.X, l.Y), (r.X, r.Y), (tip.X, tip.Y)], true, null, Palette.Hold);
+        }
     }
 
     private static void Holes(PaperInk ink, HoleGroup group, Func<Vec2, Vec2> place, Vec2 least, Vec2 most)
@@ -97,7 +151,9 @@ internal sealed class TemplateBlank
                 ink.Outline(hole.Outline, place, cut);
             }
 
-            var arm = Math.Clamp(Math.Min(high.X - low.X, high.Y - low.Y) * 500 * 0.7, 0.8, 4);
+            // Over the rim of a single hole, so that the eye finds the punch; within it in a field, where crosses would run together.
+            var half = Math.Min(high.X - low.X, high.Y - low.Y) * 500;
+            var arm = group.IsField ? Math.Clamp(half * 0.7, 0.8, 4) : Math.Clamp(half + 1.5, 3, 6);
             ink.Line(centre.X - arm, centre.Y, centre.X + arm, centre.Y, punch);
             ink.Line(centre.X, centre.Y - arm, centre.X, centre.Y + arm, punch);
             if (!group.IsField || !named)

@@ -2,6 +2,7 @@ using System.Globalization;
 using Lampwright.Evaluation.Answers;
 using Lampwright.Files.Charts;
 using Lampwright.Files.Packet.Fonts;
+using Lampwright.Metal;
 
 namespace Lampwright.Files.Packet.Templates;
 
@@ -10,12 +11,18 @@ internal static class TemplateSheet
 {
     private static readonly Stroke thin = new(Palette.Ink, 0.18);
     private static readonly Stroke fine = new(Palette.Ink, 0.13);
+    private static readonly Stroke glue = new(Palette.Soft, 0.13, [0.4, 1.6]);
     private static readonly Stroke seam = new(Palette.Soft, 0.18, [2, 1.2]);
 
-    /// <summary>Length of the proof bars, mm.</summary>
-    public static double ProofMm { get; } = 100;
-
-    public static void Draw(PaperInk ink, PartAnswer part, TileGrid grid, int row, int column)
+    public static void Draw(
+        PaperInk ink,
+        PartAnswer part,
+        TileGrid grid,
+        TemplateFace face,
+        TemplateOptions options,
+        int row,
+        int column
+    )
     {
         Seams(ink, grid, row, column);
         foreach (var cross in grid.Crosses(row, column))
@@ -26,40 +33,11 @@ internal static class TemplateSheet
             ink.Circle(p.X, p.Y, 2, fine);
         }
 
-        ProofBars(ink, grid.Paper, TileGrid.EdgeMm);
-        Footer(ink, part, grid, row, column);
+        ProofBars.Draw(ink, grid.Paper, TileGrid.EdgeMm);
+        Footer(ink, part, grid, face, options, row, column);
     }
 
-    /// <summary>A bar of 100.0 mm along the bottom and one up the left side, with a mark every 10 mm.</summary>
-    public static void ProofBars(PaperInk ink, Paper paper, double edge)
-    {
-        var (x, y) = (edge + 11, paper.HeightMm - edge - 5);
-        ink.Line(x, y, x + ProofMm, y, thin);
-        for (var i = 0; i <= 10; i++)
-        {
-            var half =
-                i % 10 == 0 ? 3
-                : i == 5 ? 1.4
-                : 0.9;
-            ink.Line(x + (10 * i), y - half, x + (10 * i), y + half, thin);
-        }
-
-        var style = new TextStyle(2.6, Palette.Ink, Anchor.Middle, Weight.Medium);
-        ink.Text("100.0 mm", x + 25, y - 1.6, style);
-        var (u, v) = (edge + 4.5, paper.HeightMm - edge - 11);
-        ink.Line(u, v, u, v - ProofMm, thin);
-        for (var i = 0; i <= 10; i++)
-        {
-            var half =
-                i % 10 == 0 ? 3
-                : i == 5 ? 1.4
-                : 0.9;
-            ink.Line(u - half, v - (10 * i), u + half, v - (10 * i), thin);
-        }
-
-        ink.Text("100.0 mm", u - 1.6, v - 25, style with { TurnDeg = 90 });
-    }
-
+    /// <summary>Left and upper edges are cut and laid over the glue strips that stand right and below on the neighbours.</summary>
     private static void Seams(PaperInk ink, TileGrid grid, int row, int column)
     {
         var (left, top, width, height) = (TileGrid.WindowLeft, TileGrid.WindowTop, grid.WindowWidth, grid.WindowHeight);
@@ -68,41 +46,72 @@ internal static class TemplateSheet
         if (column > 0)
         {
             ink.Line(left, top, left, bottom, seam);
-            ink.Text($"joins {TileGrid.Name(row, column - 1)}", left + 2.6, top + 14, small with { TurnDeg = 90 });
+            ink.Text(
+                $"cut here, lay over {TileGrid.Name(row, column - 1)}",
+                left + 2.6,
+                bottom - 60,
+                small with
+                {
+                    TurnDeg = 90,
+                }
+            );
         }
 
         if (column + 1 < grid.Columns)
         {
             ink.Line(right, top, right, bottom, seam);
-            ink.Text($"joins {TileGrid.Name(row, column + 1)}", right - 1, top + 14, small with { TurnDeg = 90 });
+            ink.Line(right - TileGrid.OverlapMm, top, right - TileGrid.OverlapMm, bottom, glue);
+            ink.Text(
+                $"glue edge, {TileGrid.Name(row, column + 1)} lies over it",
+                right - 1,
+                bottom - 60,
+                small with
+                {
+                    TurnDeg = 90,
+                }
+            );
         }
 
         if (row > 0)
         {
             ink.Line(left, top, right, top, seam);
-            ink.Text($"joins {TileGrid.Name(row - 1, column)}", left + 14, top + 2.6, small);
+            ink.Text($"cut here, lay over {TileGrid.Name(row - 1, column)}", left + 60, top + 2.6, small);
         }
 
         if (row + 1 < grid.Rows)
         {
             ink.Line(left, bottom, right, bottom, seam);
-            ink.Text($"joins {TileGrid.Name(row + 1, column)}", left + 14, bottom - 1, small);
+            ink.Line(left, bottom - TileGrid.OverlapMm, right, bottom - TileGrid.OverlapMm, glue);
+            ink.Text($"glue edge, {TileGrid.Name(row + 1, column)} lies over it", left + 60, bottom - 1, small);
         }
     }
 
-    private static void Footer(PaperInk ink, PartAnswer part, TileGrid grid, int row, int column)
+    private static void Footer(
+        PaperInk ink,
+        PartAnswer part,
+        TileGrid grid,
+        TemplateFace face,
+        TemplateOptions options,
+        int row,
+        int column
+    )
     {
         var (left, right) = (TileGrid.WindowLeft, grid.Paper.WidthMm - TileGrid.EdgeMm);
         var top = grid.FooterTop + 2.5;
         ink.Line(left, top, right, top, new(Palette.Ink, 0.35));
         var map = Map(ink, grid, row, column, right, top + 2);
         var room = map - left - 4;
+        var up = face == TemplateFace.Inside ? "INSIDE UP" : "OUTSIDE UP";
+        var upWidth = Typeface.WidthOf(up, 4.4, Weight.SemiBold);
         var name = grid.Sheets > 1 ? $"{part.Name}  {TileGrid.Name(row, column)}" : part.Name;
+        var shown = Texts.Fitting(name, room - upWidth - 5, 6, Weight.SemiBold);
+        ink.Text(shown, left, top + 7.2, new(6, Palette.Ink, Weight: Weight.SemiBold));
+        var tint = face == TemplateFace.Inside ? Palette.Hold : Palette.Flow;
         ink.Text(
-            Texts.Fitting(name, room, 6, Weight.SemiBold),
-            left,
+            up,
+            left + Typeface.WidthOf(shown, 6, Weight.SemiBold) + 5,
             top + 7.2,
-            new(6, Palette.Ink, Weight: Weight.SemiBold)
+            new(4.4, tint, Weight: Weight.SemiBold)
         );
         var lines = new[]
         {
@@ -110,8 +119,8 @@ internal static class TemplateSheet
                 CultureInfo.InvariantCulture,
                 $"{part.Sheet}, {part.ThicknessMm:0.##} mm · make {part.Count} · blank {Size(part.BlankWidthMm.Value)} × {Size(part.BlankHeightMm.Value)} mm"
             ),
-            "This side up: the outside of the face. Blue: bend. Cross: punch here.",
-            "Printed at 100 % both bars measure 100.0 mm; if they do not, do not use this sheet.",
+            Lines(part.Blank, face),
+            Bars(grid.Paper, options),
         };
         for (var i = 0; i < lines.Length; i++)
         {
@@ -122,6 +131,26 @@ internal static class TemplateSheet
                 new(2.7, i == 2 ? Palette.Ink : Palette.Soft, Weight: i == 2 ? Weight.Medium : Weight.Regular)
             );
         }
+    }
+
+    private static string Lines(Blank blank, TemplateFace face)
+    {
+        var text = blank.Bends.Count > 0 ? "Cross: punch here. Blue: middle of the bend." : "Cross: punch here.";
+        return blank.Bends.Any(b => b.Set is { } set && set.OnInside == (face == TemplateFace.Inside))
+            ? text + " Green: set line, nose edge on it, triangles under the clamp."
+            : text;
+    }
+
+    private static string Bars(Paper paper, TemplateOptions options)
+    {
+        var bars =
+            $"Bars measure {ProofBars.Words(ProofBars.LengthMm(paper.WidthMm))} and {ProofBars.Words(ProofBars.LengthMm(paper.HeightMm))}";
+        return options.IsStretched
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{bars}; stretched by {options.Across:0.0000} and {options.Along:0.0000} for this printer."
+            )
+            : bars + "; if not, do not use this sheet.";
     }
 
     /// <summary>A small plan of all sheets of the part with this one filled; gives its left edge.</summary>

@@ -48,9 +48,17 @@ internal sealed record TileGrid(Paper Paper, int Columns, int Rows, Vec2 Start)
     {
         Guard.Positive(widthMm);
         Guard.Positive(heightMm);
-        var upright = On(paper);
-        var lying = On(paper.OnItsSide);
-        return lying.Sheets < upright.Sheets ? lying : upright;
+        var upright = On(paper.IsRoll ? Cut(heightMm, WindowTop + Edge + Footer) : paper);
+        var lying = On((paper.IsRoll ? Cut(widthMm, WindowLeft + Edge) : paper).OnItsSide);
+        return
+            lying.Sheets < upright.Sheets
+            || (paper.IsRoll && lying.Sheets == upright.Sheets && lying.Paper.WidthMm < upright.Paper.HeightMm)
+            ? lying
+            : upright;
+
+        // A piece of the roll as long as the blank, and long enough for the longest proof bar.
+        Paper Cut(double length, double round) =>
+            Paper.Roll(paper.WidthMm, Math.Clamp(length + (2 * Air) + round, 320, Paper.LongestRollMm));
 
         TileGrid On(Paper lies)
         {

@@ -162,6 +162,9 @@ internal static class MetalMap
             LengthM = brake.Length.Nominal,
             LeastFlangeM = brake.LeastFlange.Nominal,
             ClosingAngleRad = brake.Closing.Nominal,
+            MildThicknessM = brake.Capacity?.Nominal,
+            NoseRadiusM = brake.NoseRadius?.Nominal,
+            NoseBackM = brake.NoseBack?.Nominal,
         };
 
     private static MetalLimits Limits(IReadOnlyList<RuleOverride> rules, SheetSpec sheet)

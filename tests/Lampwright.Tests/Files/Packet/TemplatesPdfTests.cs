@@ -1,6 +1,9 @@
+using Lampwright.Design;
 using Lampwright.Evaluation;
 using Lampwright.Files.Packet;
 using Lampwright.Files.Packet.Templates;
+using Lampwright.Metal;
+using Lampwright.Quantities;
 using Lampwright.Tests.Files.Fixtures;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -14,19 +17,95 @@ public sealed class TemplatesPdfTests
     private static readonly Dictionary<string, byte[]> written = [];
 
     [Theory]
-    [InlineData("A4", 1)]
-    [InlineData("A4", 2)]
-    [InlineData("A4", 4)]
-    [InlineData("Letter", 2)]
-    [InlineData("Letter", 5)]
-    public void Both_proof_bars_measure_100_mm_on_the_rendered_page(string paper, int page)
+    [InlineData("A4")]
+    [InlineData("A3")]
+    [InlineData("roll")]
+    public void Holes_measure_their_distance_on_whatever_paper(string name)
     {
-        var raster = Poppler.Page(Pdf(paper), page);
-        var level = LongestRun(raster, isLevel: true);
-        var upright = LongestRun(raster, isLevel: false);
-        AssertMarks(Marks(raster, isLevel: true, level + raster.Px(2.4)), raster, "level");
-        AssertMarks(Marks(raster, isLevel: false, upright + raster.Px(2.4)), raster, "upright");
+        var paper = name == "roll" ? Paper.Roll(610, 1220) : Paper.Of(name);
+        using var pdf = PdfDocument.Open(Pdf(new TemplateOptions(paper)));
+        var sheets = pdf.GetPages().Where(p => p.Number > 1 && p.GetWords().Any(w => w.Text == "long")).ToList();
+        Assert.Equal(name == "roll", sheets.Count == 1);
+        if (name == "roll")
+        {
+            var holes = Circles(sheets[0], 8).OrderBy(c => c.X).ToList();
+            Assert.Equal(300, holes[^1].X - holes[0].X, 2);
+            Assert.Contains(
+                610,
+                new[] { sheets[0].Width, sheets[0].Height }.Select(l => Math.Round(l / PointsPerMm, 1))
+            );
+        }
     }
+
+    [Fact]
+    public void Inside_of_a_part_is_printed_where_its_set_lines_lie_and_mirrored()
+    {
+        var spec = new PartSpec("angle", new("mild", 0.0015, 0.0015, BendRule.Din6935), FaceSpec.Rectangle(0.1, 0.06))
+        {
+            Flanges = [new("leg", "face.left", 0.03)],
+            Holes = [new("a", "face", new(0.08, 0.03), Lampwright.Metal.HoleShape.Round(0.008))],
+            Brake = new() { NoseRadiusM = 0.001 },
+        };
+        var part = SampleParts.Plate().With(SheetPart.Of(spec).Blank!);
+        var light = new LightEvaluation
+        {
+            Title = "angle",
+            Draws = 0,
+            Metal = new([part with { Name = "angle" }]),
+        };
+        byte[] Of(string faces)
+        {
+            using var stream = new MemoryStream();
+            TemplatesPdf.Write(light, new TemplateOptions(Paper.A4) { Faces = faces }, stream);
+            return stream.ToArray();
+        }
+
+        using var both = PdfDocument.Open(Of("both"));
+        using var inside = PdfDocument.Open(Of("inside"));
+        using var outside = PdfDocument.Open(Of("outside"));
+        Assert.Equal((3, 2, 2), (both.NumberOfPages, inside.NumberOfPages, outside.NumberOfPages));
+        var (front, back) = (both.GetPage(2), both.GetPage(3));
+        Assert.Contains("OUTSIDE", front.Text, StringComparison.Ordinal);
+        Assert.Contains("INSIDE", back.Text, StringComparison.Ordinal);
+
+        // Both windows are equally wide, so hole and mirror image lie at equal distances from opposite sides of the blank.
+        var middle = (TileGrid.WindowLeft + Paper.A4.WidthMm - TileGrid.EdgeMm) / 2;
+        var (a, b) = (Assert.Single(Circles(front, 8)), Assert.Single(Circles(back, 8)));
+        Assert.Equal(a.X - middle, middle - b.X, 2);
+        Assert.Equal(a.Y, b.Y, 2);
+
+        // The set line is a dashed line of its own: only on the face it is scribed on.
+        Assert.Empty(Dashed(front));
+        var set = Assert.Single(Dashed(back));
+        var hole = b.X;
+        var bend = SheetPart.Of(spec).Blank!;
+        var expected = (bend.Holes[0].Centre.X - bend.Bends[0].Set!.Line.A.X) * 1000;
+        Assert.Equal(expected, Math.Abs(set - hole), 2);
+    }
+
+    [Fact]
+    public void Neighbours_have_a_glue_edge_and_a_cut_edge()
+    {
+        using var pdf = PdfDocument.Open(Pdf("A4"));
+        var text = Squeezed(pdf);
+        Assert.Contains("glueedge,A2liesoverit", text, StringComparison.Ordinal);
+        Assert.Contains("cuthere,layoverA1", text, StringComparison.Ordinal);
+    }
+
+    internal static string Squeezed(PdfDocument pdf) =>
+        string.Concat(pdf.GetPages().Select(p => p.Text)).Replace(" ", "", StringComparison.Ordinal);
+
+    /// <summary>Places across the page of the upright green lines: set lines.</summary>
+    private static List<double> Dashed(Page page) =>
+        [
+            .. page
+                .Paths.Where(p =>
+                    p.IsStroked && p.StrokeColor is { } c && Math.Abs(c.ToRGBValues().g - (0x6F / 255.0)) < 0.01
+                )
+                .Select(p => p.GetBoundingRectangle())
+                .Where(b => b is { } r && r.Height > 100 && r.Width < 1)
+                .Select(b => b!.Value.Centroid.X / PointsPerMm),
+        ];
 
     [Theory]
     [InlineData("A4")]
@@ -112,7 +191,8 @@ public sealed class TemplatesPdfTests
                 "wall_r: 90° up",
                 "Ø4.3",
                 "36 × Ø4",
-                "100.0 mm",
+                "150.0 mm",
+                "250.0 mm",
                 "make 2",
             }
         )
@@ -144,7 +224,14 @@ public sealed class TemplatesPdfTests
             .MaxBy(w => w.Letters[0].PointSize)!
             .Text;
 
-    private static byte[] Pdf(string paper)
+    internal static byte[] Pdf(TemplateOptions options)
+    {
+        using var stream = new MemoryStream();
+        TemplatesPdf.Write(SampleLight.Evaluation(), options, stream);
+        return stream.ToArray();
+    }
+
+    internal static byte[] Pdf(string paper)
     {
         lock (written)
         {
@@ -159,67 +246,6 @@ public sealed class TemplatesPdfTests
             return bytes;
         }
     }
-
-    /// <summary>Row (or column) on which the proof bar lies: the longest dark run of 99 to 101 mm near the edge.</summary>
-    private static int LongestRun(Raster raster, bool isLevel)
-    {
-        var (lines, length) = isLevel ? (raster.Height, raster.Width) : (raster.Width, raster.Height);
-        var (first, last) = isLevel ? (lines - raster.Px(25), lines) : (0, raster.Px(25));
-        for (var line = first; line < last; line++)
-        {
-            var run = 0;
-            for (var i = 0; i <= length; i++)
-            {
-                if (i < length && Dark(raster, isLevel, line, i))
-                {
-                    run++;
-                    continue;
-                }
-
-                if (Math.Abs(raster.Mm(run) - 100.2) < 0.6)
-                {
-                    return line;
-                }
-
-                run = 0;
-            }
-        }
-
-        Assert.Fail($"no {(isLevel ? "level" : "upright")} proof bar");
-        return -1;
-    }
-
-    /// <summary>Middles of the dark runs along a line that crosses only the end marks of the bar.</summary>
-    private static List<double> Marks(Raster raster, bool isLevel, int line)
-    {
-        var marks = new List<double>();
-        var start = -1;
-        var length = isLevel ? raster.Width : raster.Height;
-        for (var i = 0; i <= length; i++)
-        {
-            var dark = i < length && Dark(raster, isLevel, line, i);
-            if (dark && start < 0)
-            {
-                start = i;
-            }
-            else if (!dark && start >= 0)
-            {
-                marks.Add((start + i - 1) / 2.0);
-                start = -1;
-            }
-        }
-
-        return marks;
-    }
-
-    private static void AssertMarks(List<double> marks, Raster raster, string which)
-    {
-        var best = marks.SelectMany(a => marks.Select(b => raster.Mm(b - a))).MinBy(d => Math.Abs(d - 100));
-        Assert.True(Math.Abs(best - 100) < 0.1, $"{which} bar measures {best} mm");
-    }
-
-    private static bool Dark(Raster raster, bool isLevel, int line, int i) =>
-        isLevel ? raster.IsDark(i, line) : raster.IsDark(line, i);
 
     private static double Distance((double X, double Y) a, (double X, double Y) b) =>
         Math.Max(Math.Abs(a.X - b.X), Math.Abs(a.Y - b.Y));
