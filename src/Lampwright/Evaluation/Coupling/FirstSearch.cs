@@ -80,9 +80,8 @@ internal static class FirstSearch
             stock,
             driver,
             contact.Nominal,
-            // With a tap lead one of the two leads is out of the loop; a floor stands in series with all branches, where the lead does.
-            (network.LeadOhm(ResistorPart.ReferenceK) * (network.Spec.HasTapLead ? 0.5 : 1))
-                + (arrangement == Arrangement.ParallelBranches ? steps.Floor?.Nominal ?? 0 : 0),
+            // With a tap lead one of the two leads is out of the loop.
+            network.LeadOhm(ResistorPart.ReferenceK) * (network.Spec.HasTapLead ? 0.5 : 1),
             Math.Min(
                 parts.Emitter.CurrentMax?.Nominal ?? double.MaxValue,
                 parts.Driver?.Rated?.Nominal ?? double.MaxValue
@@ -93,8 +92,12 @@ internal static class FirstSearch
             Fixed = steps.Chosen?.Fixed is null ? kind : null,
             ContactLeastOhm = contact.Nominal / ContactScatter,
             ContactMostOhm = contact.Nominal * ContactScatter,
-            AirMostK = airK,
+AirMostK = airK,
             SwitchA = steps.ContactRating?.Nominal,
+            BleedOhm = network.Spec.BleedOhm,
+            UnsensedLeadOhm = network.Spec.HasTapLead ? network.LeadOhm(ResistorPart.ReferenceK) / 2 : 0,
+            FloorOhm = network.Spec.FloorOhm ?? 0,
+            FloorTolerance = kind.Tolerance,
             LeadTolerance = 0.07,
             TempcoIsLimit = network.Spec.TempcoIsLimit,
             MostBoxes = LiveBoxes,

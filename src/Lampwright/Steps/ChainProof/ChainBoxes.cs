@@ -77,8 +77,8 @@ internal sealed class ChainBoxes
                 return false;
             }
 
-            _up.Take(most, _model.Fixed.Up, _model.Switched.Up, _model.LowLead);
-            _down.Take(least, _model.Fixed.Down, _model.Switched.Down, _model.HighLead);
+            _up.Take(most, _model.Fixed.Up, _model.Switched.Up, _model.LowBoard);
+            _down.Take(least, _model.Fixed.Down, _model.Switched.Down, _model.HighBoard);
             var cut = false;
             if (!Edges(least, most, ref cut))
             {
@@ -173,17 +173,12 @@ internal sealed class ChainBoxes
         var (least, most) = (Vector256.Create(Windows.Least[t]), Vector256.Create(Windows.Most[t]));
         ref var up = ref _up.Ohm[0];
         ref var down = ref _down.Ohm[0];
+        var warm = _model.HasHeat;
         var count = 0;
         for (nuint i = 0; i < (nuint)_up.Length; i += 4)
         {
-            var high = Vector256.LoadUnsafe(ref up, i);
-            var low = Vector256.LoadUnsafe(ref down, i);
-            if (_model.HasHeat)
-            {
-                high += Vector256.LoadUnsafe(ref _up.Heat[0], i) * Vector256.Create(Windows.LeastHeat[t]);
-                low += Vector256.LoadUnsafe(ref _down.Heat[0], i) * Vector256.Create(Windows.MostHeat[t]);
-            }
-
+            var high = warm ? _up.Warm(i, Windows.LeastHeat[t]) : Vector256.LoadUnsafe(ref up, i);
+            var low = warm ? _down.Warm(i, Windows.MostHeat[t]) : Vector256.LoadUnsafe(ref down, i);
             var hit = Vector256.GreaterThanOrEqual(high, least) & Vector256.LessThanOrEqual(low, most);
             var bits = hit.ExtractMostSignificantBits();
             while (bits != 0)
@@ -209,13 +204,7 @@ internal sealed class ChainBoxes
 
     private bool Reaches(int c, int t)
     {
-        var (high, low) = (_up.Ohm[c], _down.Ohm[c]);
-        if (_model.HasHeat)
-        {
-            high += _up.Heat[c] * Windows.LeastHeat[t];
-            low += _down.Heat[c] * Windows.MostHeat[t];
-        }
-
+        var (high, low) = (_up.Warm(c, Windows.LeastHeat[t]), _down.Warm(c, Windows.MostHeat[t]));
         return high >= Windows.Least[t] && low <= Windows.Most[t];
     }
 
@@ -257,7 +246,11 @@ internal sealed class ChainBoxes
     private bool Cut(int t, int live, Sides sides, Span<int> least, Span<int> most, ref bool cut)
     {
         var (heatUp, heatDown) = _model.HasHeat ? (Windows.LeastHeat[t], Windows.MostHeat[t]) : (0, 0);
-        var (from, to) = _model.Parallel ? Branches(t) : (Windows.Least[t], Windows.Most[t]);
+        var apart = _model.Parallel || _model.Shunted;
+        var (from, to) =
+            _model.Parallel ? Branches(t)
+            : apart ? Shunted(t, heatUp, heatDown)
+            : (Windows.Least[t], Windows.Most[t]);
         var (roomUp, roomDown) = (double.NegativeInfinity, double.NegativeInfinity);
         var active = -1;
         for (var i = 0; i < live; i++)
@@ -275,10 +268,10 @@ internal sealed class ChainBoxes
             active &= _model.ActiveBits[c];
         }
 
-        if (_model.Parallel)
+        if (apart)
         {
             active &= ~1;
-            if (!CutFixed(t, live, sides, least, most, ref cut))
+            if (!CutFixed(t, live, sides, heatUp, heatDown, least, most, ref cut))
             {
                 return false;
             }
@@ -363,25 +356,60 @@ internal sealed class ChainBoxes
     // 1/R = 1/R0 + 1/(lead + 1/S): the window in minus siemens of the branches, the fixed resistor at its ends.
     private (double From, double To) Branches(int t)
     {
-        var (top, bottom) = ((1 / Windows.Least[t]) - (1 / _up.Of(0)), (1 / Windows.Most[t]) - (1 / _down.Of(0)));
+        var (least, most) = (Windows.Least[t] - _model.LowBoard.FloorOhm, Windows.Most[t] - _model.HighBoard.FloorOhm);
+        var (top, bottom) = (Inverse(least) - (1 / _up.Of(0)), Inverse(most) - (1 / _down.Of(0)));
         return (top <= 0 ? 0 : -Inside(top, _model.LowLead), bottom <= 0 ? 0 : -Inside(bottom, _model.HighLead));
     }
 
-    // The fixed resistor beside branches: in ohm, from what the branches leave of the window.
-    private bool CutFixed(int t, int live, Sides sides, Span<int> least, Span<int> most, ref bool cut)
+    // R = R0 + S·B/(B + S + b): the window of the chain, the fixed resistor at its ends.
+    private (double From, double To) Shunted(int t, double heatUp, double heatDown) =>
+        (
+            _model.LowBoard.Unseen(Windows.Least[t] - _up.Of(0) - (_up.HeatOf(0) * heatUp)),
+            _model.HighBoard.Unseen(Windows.Most[t] - _down.Of(0) - (_down.HeatOf(0) * heatDown))
+        );
+
+    private static double Inverse(double ohm) => ohm > 0 ? 1 / ohm : double.PositiveInfinity;
+
+    // The fixed resistor beside branches or before a shunted chain: in ohm, from what the branches leave of the window.
+    private bool CutFixed(
+        int t,
+        int live,
+        Sides sides,
+        double heatUp,
+        double heatDown,
+        Span<int> least,
+        Span<int> most,
+        ref bool cut
+    )
     {
-        var (from, to) = (double.PositiveInfinity, 0.0);
+        var (from, to) = (double.PositiveInfinity, double.NegativeInfinity);
         for (var i = 0; i < live; i++)
         {
-            var dim = (1 / Windows.Least[t]) - Outside(_up.Sum[_live[i]], _model.LowLead);
-            var bright = (1 / Windows.Most[t]) - Outside(_down.Sum[_live[i]], _model.HighLead);
+            var c = _live[i];
+            if (_model.Shunted)
+            {
+                from = Math.Min(from, Windows.Least[t] - (_up.Warm(c, heatUp) - _up.Of(0) - (_up.HeatOf(0) * heatUp)));
+                to = Math.Max(
+                    to,
+                    Windows.Most[t] - (_down.Warm(c, heatDown) - _down.Of(0) - (_down.HeatOf(0) * heatDown))
+                );
+                continue;
+            }
+
+            var (nearest, farthest) = (
+                Windows.Least[t] - _model.LowBoard.FloorOhm,
+                Windows.Most[t] - _model.HighBoard.FloorOhm
+            );
+            var dim = Inverse(nearest) - Outside(_up.Sum[c], _model.LowLead);
+            var bright = Inverse(farthest) - Outside(_down.Sum[c], _model.HighLead);
             from = Math.Min(from, dim > 0 ? 1 / dim : double.MaxValue);
             to = Math.Max(to, bright > 0 ? 1 / bright : double.PositiveInfinity);
         }
 
-        from = sides == Sides.Above ? 0 : from * (1 - 1e-13);
-        to = sides == Sides.Below ? double.PositiveInfinity : to * (1 + 1e-13);
-        return least[0] == most[0] || Narrow(t, 0, _fixedUp, _fixedDown, from, to, 0, 0, least, most, ref cut);
+        from = sides == Sides.Above ? double.NegativeInfinity : from - (1e-13 * Math.Abs(Windows.Least[t]));
+        to = sides == Sides.Below ? double.PositiveInfinity : to + (1e-13 * Math.Abs(Windows.Most[t]));
+        return least[0] == most[0]
+            || Narrow(t, 0, _fixedUp, _fixedDown, from, to, heatUp, heatDown, least, most, ref cut);
     }
 
     private static double Outside(double sum, double lead) => sum < 0 ? 1 / (lead - (1 / sum)) : 0;

@@ -16,24 +16,24 @@ internal sealed class ChainError
     /// <summary>Worst error of one chain; infinite as soon as it comes to the cut-off.</summary>
     public double Of(ReadOnlySpan<int> at, double cutOff = double.PositiveInfinity)
     {
-        _low.Take(at, _model.Fixed.Low, _model.Switched.Low, _model.LowLead);
-        _high.Take(at, _model.Fixed.High, _model.Switched.High, _model.HighLead);
+        _low.Take(at, _model.Fixed.Low, _model.Switched.Low, _model.LowBoard);
+        _high.Take(at, _model.Fixed.High, _model.Switched.High, _model.HighBoard);
         return Worst(_low, _high, cutOff);
     }
 
     /// <summary>An error that no chain of a box betters.</summary>
     public double Least(ReadOnlySpan<int> least, ReadOnlySpan<int> most)
     {
-        _low.Take(most, _model.Fixed.Up, _model.Switched.Up, _model.LowLead);
-        _high.Take(least, _model.Fixed.Down, _model.Switched.Down, _model.HighLead);
+        _low.Take(most, _model.Fixed.Up, _model.Switched.Up, _model.LowBoard);
+        _high.Take(least, _model.Fixed.Down, _model.Switched.Down, _model.HighBoard);
         return Worst(_low, _high, double.PositiveInfinity);
     }
 
     /// <summary>Each wanted current's best combination with its least and greatest current, for one chain.</summary>
     public (int Combination, double LowA, double HighA)[] Steps(ReadOnlySpan<int> at)
     {
-        _low.Take(at, _model.Fixed.Low, _model.Switched.Low, _model.LowLead);
-        _high.Take(at, _model.Fixed.High, _model.Switched.High, _model.HighLead);
+        _low.Take(at, _model.Fixed.Low, _model.Switched.Low, _model.LowBoard);
+        _high.Take(at, _model.Fixed.High, _model.Switched.High, _model.HighBoard);
         var steps = new (int, double, double)[_model.Wanted.Length];
         for (var t = 0; t < steps.Length; t++)
         {
@@ -94,7 +94,7 @@ internal sealed class ChainError
 
         for (var pass = 0; pass < 60; pass++)
         {
-            var next = Math.Max(0, (volts / Math.Max(cold + (sums.Heat[c] * amps * amps), cold / 2)) - _model.OffsetA);
+            var next = Math.Max(0, (volts / Math.Max(sums.Warm(c, amps * amps), cold / 2)) - _model.OffsetA);
             if (Math.Abs(next - amps) <= 1e-15 * amps)
             {
                 return next;

@@ -9,7 +9,7 @@ internal sealed class ChainLimits
     private readonly ChainModel _model;
     private readonly DriverModel _driver;
     private readonly double _contact;
-    private readonly double _lead;
+    private readonly ChainBoard _board;
     private readonly double _leastTotal;
     private readonly double _mostTotal;
 
@@ -17,7 +17,7 @@ internal sealed class ChainLimits
     {
         _model = model;
         _driver = model.Spec.Driver;
-        (_contact, _lead) = (model.Spec.ContactOhm, model.Spec.LeadOhm);
+        (_contact, _board) = (model.Spec.ContactOhm, model.Board);
         _leastTotal = _driver.ThresholdV / ((model.MostA * (1 + Slack)) + _driver.OffsetA);
         _mostTotal =
             model.Spec.LeastA is { } least && (least * (1 - Slack)) + _driver.OffsetA > 0
@@ -63,7 +63,8 @@ internal sealed class ChainLimits
     /// <summary>The first fixed value that can keep the greatest current beside the greatest values of the others.</summary>
     public int LeastFixed(ReadOnlySpan<int> most)
     {
-        if (_model.Parallel || _model.Selector)
+        // Where the heat of the fixed values differs, the total does not rise by their ohms alone.
+        if (_model.Parallel || _model.Selector || _model.Fixed.Heat[most[0]] != 0)
         {
             return 0;
         }
@@ -91,22 +92,38 @@ internal sealed class ChainLimits
         var (low, high) = (values.Part[least[k]], values.Part[most[k]]);
         if (_model.Parallel)
         {
-            var through = _driver.ThresholdV / (high + (k == 0 ? 0 : _contact + _lead));
-            return through * through * low;
+            return Branch(least, k, low, high);
         }
 
-        var total =
+        var chain =
             _model.Selector ? others + (_model.Positions == 1 ? 0 : (k > 0 ? high : Least(most)) + _contact)
             : k == 0 ? others
             : others - values.ByPassed[most[k]] + high;
-        var amps = _driver.CurrentA(total);
+        var amps = _driver.CurrentA(_model.Fixed.Part[most[0]] + _board.Seen(chain));
+        amps *= k == 0 ? 1 : _board.Share(chain);
         return amps * amps * low;
     }
 
-    // The loop with every switch closed, at stated values; for a selector what stays whichever position is chosen.
+    // Alone on the leads it sees what the floor leaves of the threshold.
+    private double Branch(ReadOnlySpan<int> least, int k, double low, double high)
+    {
+        var first = _model.Fixed.Part[least[0]];
+        if (k == 0)
+        {
+            var through = _driver.ThresholdV / (high + _board.FloorOhm);
+            return through * through * low;
+        }
+
+        var beside = ChainNetwork.ByPassed(first, low + _contact + _board.SensedOhm);
+        var volts = _driver.ThresholdV * beside / (beside + _board.FloorOhm);
+        var amps = volts / (high + _contact + _board.SensedOhm);
+        return amps * amps * low;
+    }
+
+    // The chain with every switch closed and its sensed leads, at stated values; for a selector the leads alone.
     private double Others(ReadOnlySpan<int> at)
     {
-        var total = _model.Fixed.Part[at[0]] + _lead;
+        var total = _board.SensedOhm;
         for (var j = 1; j < at.Length && !_model.Selector && !_model.Parallel; j++)
         {
             total += _model.Switched.ByPassed[at[j]];
@@ -138,12 +155,11 @@ internal sealed class ChainLimits
                 siemens += 1 / (_model.Switched.Ohm[at[k]] + _contact);
             }
 
-            return siemens > 0 ? 1 / ((1 / r0) + (1 / (_lead + (1 / siemens)))) : r0;
+            return _board.FloorOhm + (siemens > 0 ? 1 / ((1 / r0) + (1 / (_board.SensedOhm + (1 / siemens)))) : r0);
         }
 
         var edge = brightest ? _model.MostA : _model.Spec.LeastA ?? 0;
-        var heat = _model.Fixed.Heat[at[0]];
-        var total = r0 + _lead;
+        var (chain, heat) = (_board.SensedOhm, 0.0);
         if (_model.Selector)
         {
             if (at.Length > 1)
@@ -155,7 +171,7 @@ internal sealed class ChainLimits
                     index = brightest ? Math.Min(index, i) : Math.Max(index, i);
                 }
 
-                total += _model.Switched.Ohm[index] + _contact;
+                chain += _model.Switched.Ohm[index] + _contact;
                 heat += _model.Switched.Heat[index];
             }
         }
@@ -163,13 +179,18 @@ internal sealed class ChainLimits
         {
             for (var k = 1; k < at.Length; k++)
             {
-                var ohm = _model.Switched.Ohm[at[k]];
-                total += brightest ? _model.Switched.ByPassed[at[k]] : ohm;
+                chain += brightest ? _model.Switched.ByPassedWarm[at[k]] : _model.Switched.Ohm[at[k]];
                 heat += brightest ? 0 : _model.Switched.Heat[at[k]];
             }
         }
 
-        return heat == 0 || edge > 1e9 ? total : total + (heat * edge * edge);
+        if (edge < 1e9)
+        {
+            chain += heat * edge * edge;
+            r0 += _model.Fixed.Heat[at[0]] * edge * edge;
+        }
+
+        return r0 + _board.Seen(chain);
     }
 
     // Heat at the low end lowers the resistance where the coefficient may have either sign.
@@ -178,7 +199,7 @@ internal sealed class ChainLimits
         var (ends, first) = one ? (_model.Switched.Low, _model.Fixed.Low) : (_model.Switched.Up, _model.Fixed.Up);
         var edge = _model.Spec.CornerMostA!.Value;
         var r0 = first.Open[at[0]] + (first.Heat[at[0]] * edge * edge);
-        var total = r0 + _model.LowLead;
+        var chain = _model.LowLead;
         if (_model.Parallel)
         {
             var siemens = 0.0;
@@ -187,9 +208,11 @@ internal sealed class ChainLimits
                 siemens -= ends.Closed[at[k]];
             }
 
-            total = siemens > 0 ? 1 / ((1 / r0) + (1 / (_model.LowLead + (1 / siemens)))) : r0;
+            var beside = siemens > 0 ? 1 / ((1 / r0) + (1 / (_model.LowLead + (1 / siemens)))) : r0;
+            return (_model.HighV / (_model.LowBoard.FloorOhm + beside)) - _model.OffsetA;
         }
-        else if (_model.Selector && at.Length > 1)
+
+        if (_model.Selector && at.Length > 1)
         {
             var chosen = double.PositiveInfinity;
             foreach (var i in at[1..])
@@ -197,16 +220,16 @@ internal sealed class ChainLimits
                 chosen = Math.Min(chosen, ends.Open[i] + (ends.Heat[i] * edge * edge));
             }
 
-            total += chosen;
+            chain += chosen;
         }
         else if (!_model.Selector)
         {
             for (var k = 1; k < at.Length; k++)
             {
-                total += ends.Closed[at[k]];
+                chain += ends.Closed[at[k]];
             }
         }
 
-        return (_model.HighV / total) - _model.OffsetA;
+        return (_model.HighV / (r0 + _model.LowBoard.Seen(chain))) - _model.OffsetA;
     }
 }

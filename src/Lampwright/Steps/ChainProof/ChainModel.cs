@@ -40,6 +40,12 @@ internal sealed class ChainModel
         var leads = nominal ? 0 : spec.LeadTolerance;
         (LowV, HighV) = (spec.Driver.ThresholdV * (1 - spread), spec.Driver.ThresholdV * (1 + spread));
         (LowLead, HighLead) = (spec.LeadOhm * (1 - leads), spec.LeadOhm * (1 + leads));
+        Bleed = !Parallel && spec.BleedOhm is { } bleed ? bleed : double.PositiveInfinity;
+        Floor = Parallel ? spec.FloorOhm : 0;
+        var floor = nominal ? 0 : spec.FloorTolerance;
+        LowBoard = new(LowLead, spec.UnsensedLeadOhm * (1 + leads), Bleed, Floor * (1 - floor));
+        HighBoard = new(HighLead, spec.UnsensedLeadOhm * (1 - leads), Bleed, Floor * (1 + floor));
+        Board = new(spec.LeadOhm, spec.UnsensedLeadOhm, Bleed, Floor);
         OffsetA = spec.Driver.OffsetA;
 
         // One contact of a series chain or a selector carries at most what all closed gives.
@@ -96,6 +102,24 @@ internal sealed class ChainModel
     public double LowLead { get; }
 
     public double HighLead { get; }
+
+    /// <summary>Leads and resistors on the board at the end of least resistance.</summary>
+    public ChainBoard LowBoard { get; }
+
+    /// <summary>Leads and resistors on the board at the end of greatest resistance.</summary>
+    public ChainBoard HighBoard { get; }
+
+    /// <summary>Leads and resistors on the board at nominal.</summary>
+    public ChainBoard Board { get; }
+
+    /// <summary>Resistor across the leads, infinite where there is none.</summary>
+    public double Bleed { get; }
+
+    /// <summary>Resistor in series with all branches.</summary>
+    public double Floor { get; }
+
+    /// <summary>Whether a resistor across the leads takes a part of the chain's current.</summary>
+    public bool Shunted => !double.IsInfinity(Bleed);
 
     public double OffsetA { get; }
 

@@ -76,6 +76,10 @@ public static class ChainSearch
         Guard.InRange(spec.MostBoxes, 0, 1e15);
         Guard.InRange(spec.Workers, 1, 64);
         Guard.Positive(spec.MostA);
+        Guard.Positive(spec.BleedOhm ?? 1);
+        Guard.InRange(spec.UnsensedLeadOhm, 0, 1e6);
+        Guard.InRange(spec.FloorOhm, 0, 1e9);
+        Guard.InRange(spec.FloorTolerance, 0, 0.99);
     }
 
     private sealed class Run(ChainModel model, IProgress<ChainProgress>? progress, CancellationToken stop)

@@ -47,6 +47,18 @@ public sealed record ChainSearchSpec(
     /// <summary>The fixed resistor where it stays as it is, null where it is chosen too.</summary>
     public StockPart? Fixed { get; init; }
 
+    /// <summary>Resistor on the board across the leads, series chain and selector; null where there is none.</summary>
+    public double? BleedOhm { get; init; }
+
+    /// <summary>Resistance of the leads that carry the chain's current beside a resistor across them, but are not sensed.</summary>
+    public double UnsensedLeadOhm { get; init; }
+
+    /// <summary>Resistor on the board in series with all parallel branches; 0 where there is none.</summary>
+    public double FloorOhm { get; init; }
+
+    /// <summary>Greatest relative deviation of that resistor; 0 to below 1.</summary>
+    public double FloorTolerance { get; init; }
+
     /// <summary>Whether a position may take two parts, in series or side by side.</summary>
     public bool Joined { get; init; }
 

@@ -9,13 +9,14 @@ internal sealed class ChainSums
     private readonly double[] _open;
     private readonly double[] _closed;
     private readonly double[] _heat;
+    private ChainBoard _board;
 
     public ChainSums(ChainModel model)
     {
         _model = model;
         Length = Math.Max(4, (model.Combinations + 3) & ~3);
         Sum = new double[Length];
-        Ohm = model.Parallel ? new double[Length] : Sum;
+        Ohm = model.Parallel || model.Shunted ? new double[Length] : Sum;
         Heat = model.HasHeat ? new double[Length] : [];
         _open = new double[model.Positions];
         _closed = new double[model.Positions];
@@ -43,9 +44,10 @@ internal sealed class ChainSums
     /// <param name="at">Index of the value of each position.</param>
     /// <param name="fixedEnds">Ends of the fixed values.</param>
     /// <param name="ends">Ends of the switched ones.</param>
-    /// <param name="lead">Resistance of the leads.</param>
-    public void Take(ReadOnlySpan<int> at, ChainValues.Ends fixedEnds, ChainValues.Ends ends, double lead)
+    /// <param name="board">Leads and resistors on the board.</param>
+    public void Take(ReadOnlySpan<int> at, ChainValues.Ends fixedEnds, ChainValues.Ends ends, in ChainBoard board)
     {
+        _board = board;
         var n = at.Length - 1;
         _open[0] = fixedEnds.Open[at[0]];
         for (var k = 1; k <= n; k++)
@@ -54,7 +56,10 @@ internal sealed class ChainSums
             _closed[k] = ends.Closed[at[k]];
         }
 
-        var start = _model.Parallel ? 0 : lead + _open[0];
+        var start =
+            _model.Parallel ? 0
+            : _model.Shunted ? board.SensedOhm
+            : board.SensedOhm + _open[0];
         if (n >= 2 && Length == 1 << n && _model.Combinations == Length)
         {
             Doubling(Sum, start, _open, _closed, n);
@@ -64,15 +69,56 @@ internal sealed class ChainSums
             OneByOne(Sum, start, _open, _closed);
         }
 
-        if (_model.Parallel)
-        {
-            Beside(lead);
-        }
-        else if (_model.HasHeat)
+        if (_model.HasHeat)
         {
             TakeHeat(at, fixedEnds, ends);
         }
+
+        if (_model.Parallel)
+        {
+            Beside();
+        }
+        else if (_model.Shunted)
+        {
+            for (nuint i = 0; i < (nuint)Length; i += 4)
+            {
+                Warm(i, 0).StoreUnsafe(ref Ohm[0], i);
+            }
+        }
     }
+
+    /// <summary>Resistance of four combinations from a place on, the resistors warmed by a current.</summary>
+    /// <param name="i">First place.</param>
+    /// <param name="heat">Square of the current, A².</param>
+    public Vector256<double> Warm(nuint i, double heat)
+    {
+        if (!_model.Shunted)
+        {
+            var ohm = Vector256.LoadUnsafe(ref Ohm[0], i);
+            return heat == 0 || !_model.HasHeat
+                ? ohm
+                : ohm + (Vector256.LoadUnsafe(ref Heat[0], i) * Vector256.Create(heat));
+        }
+
+        var chain = Vector256.LoadUnsafe(ref Sum[0], i);
+        var first = _open[0];
+        if (heat != 0 && _model.HasHeat)
+        {
+            chain += Vector256.LoadUnsafe(ref Heat[0], i) * Vector256.Create(heat);
+            first += _heat[0] * heat;
+        }
+
+        var bleed = Vector256.Create(_board.BleedOhm);
+        return Vector256.Create(first) + (chain * bleed / (bleed + chain + Vector256.Create(_board.UnsensedOhm)));
+    }
+
+    /// <summary>Resistance of one combination, its resistors warmed by a current.</summary>
+    /// <param name="c">Which combination.</param>
+    /// <param name="heat">Square of the current, A².</param>
+    public double Warm(int c, double heat) =>
+        !_model.HasHeat ? Ohm[c]
+        : _model.Shunted ? _open[0] + (_heat[0] * heat) + _board.Seen(Sum[c] + (Heat[c] * heat))
+        : Ohm[c] + (Heat[c] * heat);
 
     private void TakeHeat(ReadOnlySpan<int> at, ChainValues.Ends fixedEnds, ChainValues.Ends ends)
     {
@@ -83,16 +129,17 @@ internal sealed class ChainSums
             _heat[k] = ends.Heat[at[k]];
         }
 
-        // What is by-passed stays as cool as the air.
+        // What is by-passed stays as cool as the air. Beside a resistor across the leads the fixed one is not part of the sum.
+        var first = _model.Shunted ? 0 : _heat[0];
         Span<double> none = stackalloc double[at.Length];
         none.Clear();
         if (n >= 2 && Length == 1 << n && _model.Combinations == Length)
         {
-            Doubling(Heat, _heat[0], _heat, none, n);
+            Doubling(Heat, first, _heat, none, n);
         }
         else
         {
-            OneByOne(Heat, _heat[0], _heat, none);
+            OneByOne(Heat, first, _heat, none);
         }
     }
 
@@ -136,14 +183,15 @@ internal sealed class ChainSums
         }
     }
 
-    private void Beside(double lead)
+    private void Beside()
     {
-        var (vr, vl, one) = (Vector256.Create(1 / _open[0]), Vector256.Create(lead), Vector256<double>.One);
+        var (vr, vl, one) = (Vector256.Create(1 / _open[0]), Vector256.Create(_board.SensedOhm), Vector256<double>.One);
+        var floor = Vector256.Create(_board.FloorOhm);
         for (nuint i = 0; i < (nuint)Length; i += 4)
         {
             // No branch at all gives 1/0: infinite, and 1/∞ is the nothing it adds.
             var branches = one / (Vector256<double>.Zero - Vector256.LoadUnsafe(ref Sum[0], i));
-            (one / (vr + (one / (vl + Vector256.Abs(branches))))).StoreUnsafe(ref Ohm[0], i);
+            (floor + (one / (vr + (one / (vl + Vector256.Abs(branches)))))).StoreUnsafe(ref Ohm[0], i);
         }
     }
 }

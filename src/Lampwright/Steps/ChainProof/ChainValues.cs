@@ -19,6 +19,7 @@ internal sealed class ChainValues
         Heat = [.. corners.Select(c => c.NominalHeat)];
         Part = [.. values.Select(v => v[0].Ohm)];
         ByPassed = [.. Part.Select(x => ChainNetwork.ByPassed(x, spec.ContactOhm))];
+        ByPassedWarm = [.. Ohm.Select(x => ChainNetwork.ByPassed(x, spec.ContactOhm))];
         Allowed = [.. values.Select(v => v.Max(p => p.AllowedW))];
         var parallel = spec.Arrangement == Arrangement.ParallelBranches;
         var selector = spec.Arrangement == Arrangement.Selector;
@@ -74,6 +75,9 @@ internal sealed class ChainValues
 
     /// <summary>Stated resistance with a nominal contact across it.</summary>
     public double[] ByPassed { get; }
+
+    /// <summary>Nominal resistance with a nominal contact across it.</summary>
+    public double[] ByPassedWarm { get; }
 
     public double[] Allowed { get; }
 

@@ -7,10 +7,12 @@ internal sealed class NominalChain
     private readonly ChainNetwork _network;
     private readonly double[] _ohms;
     private readonly double[] _heats;
+    private readonly ChainBoard _board;
 
     public NominalChain(ChainSearchSpec spec, IReadOnlyList<PositionParts> parts)
     {
         _spec = spec;
+        _board = new(spec.LeadOhm, spec.UnsensedLeadOhm, spec.BleedOhm ?? double.PositiveInfinity, spec.FloorOhm);
         var corners = parts.Select((p, k) => ChainValues.Of(spec, p, k == 0)).ToArray();
         _ohms = [.. corners.Select(c => c.Nominal)];
         _heats = [.. corners.Select(c => c.NominalHeat)];
@@ -27,8 +29,7 @@ internal sealed class NominalChain
         var index = _spec.NetworkIndex(combination);
         Span<double> warm = stackalloc double[_ohms.Length];
         _ohms.CopyTo(warm);
-        ReadOnlySpan<double> contact = [_spec.ContactOhm];
-        var amps = _spec.Driver.CurrentA(_network.TotalOhm(index, warm, contact, _spec.LeadOhm));
+        var amps = _spec.Driver.CurrentA(Total(index, warm));
         for (var pass = 0; pass < 60 && _heats.Any(h => h != 0); pass++)
         {
             for (var k = 0; k < warm.Length; k++)
@@ -37,10 +38,19 @@ internal sealed class NominalChain
                 warm[k] = _ohms[k] + (carries ? _heats[k] * amps * amps : 0);
             }
 
-            amps = _spec.Driver.CurrentA(_network.TotalOhm(index, warm, contact, _spec.LeadOhm));
+            amps = _spec.Driver.CurrentA(Total(index, warm));
         }
 
         return amps;
+    }
+
+    private double Total(int index, ReadOnlySpan<double> ohms)
+    {
+        ReadOnlySpan<double> contact = [_spec.ContactOhm];
+        var total = _network.TotalOhm(index, ohms, contact, _spec.LeadOhm);
+        return _spec.Arrangement == Arrangement.ParallelBranches
+            ? total + _board.FloorOhm
+            : ohms[0] + _board.Seen(total - ohms[0]);
     }
 
     /// <summary>Worst relative error at nominal values.</summary>

@@ -201,27 +201,35 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
         var allowed = Enumerable.Range(least[k], most[k] - least[k] + 1).Max(i => Values(k)[i].Max(w => w.AllowedW));
         double Ohm(int j, int i) => Values(j)[i][0].Ohm;
         var (x, volts, contact) = (Ohm(k, most[k]), s.Driver.ThresholdV, s.ContactOhm);
-        double total;
+        double amps;
         switch (s.Arrangement)
         {
-            case Arrangement.ParallelBranches:
-                total = k == 0 ? x : x + contact + s.LeadOhm;
+            case Arrangement.ParallelBranches when k == 0:
+                amps = volts / (x + s.FloorOhm);
                 break;
-            case Arrangement.Selector:
-                var chosen = k > 0 ? x : most.Skip(1).Select(i => Ohm(1, i)).DefaultIfEmpty(0).Min();
-                total = Ohm(0, most[0]) + s.LeadOhm + (most.Length > 1 ? chosen + contact : 0);
+            case Arrangement.ParallelBranches:
+                var (r0, branch) = (Ohm(0, least[0]), Ohm(k, least[k]) + contact + s.LeadOhm);
+                var beside = r0 * branch / (r0 + branch);
+                amps = volts * beside / (beside + s.FloorOhm) / (x + contact + s.LeadOhm);
                 break;
             default:
-                total = Ohm(0, most[0]) + s.LeadOhm;
-                for (var j = 1; j < most.Length; j++)
+                var chain = s.LeadOhm;
+                if (s.Arrangement == Arrangement.Selector)
                 {
-                    total += j == k ? x : Ohm(j, most[j]) * contact / (Ohm(j, most[j]) + contact);
+                    var chosen = k > 0 ? x : most.Skip(1).Select(i => Ohm(1, i)).DefaultIfEmpty(0).Min();
+                    chain += most.Length > 1 ? chosen + contact : 0;
                 }
 
+                for (var j = 1; j < most.Length && s.Arrangement == Arrangement.SeriesChain; j++)
+                {
+                    chain += j == k ? x : Ohm(j, most[j]) * contact / (Ohm(j, most[j]) + contact);
+                }
+
+                var share = s.BleedOhm is { } bleed ? bleed / (bleed + chain + s.UnsensedLeadOhm) : 1;
+                amps = s.Driver.CurrentA(Ohm(0, most[0]) + (chain * share)) * (k > 0 ? share : 1);
                 break;
         }
 
-        var amps = s.Arrangement == Arrangement.ParallelBranches ? volts / total : s.Driver.CurrentA(total);
         return amps * amps * Ohm(k, least[k]) > allowed * (1 - 1e-10);
     }
 }

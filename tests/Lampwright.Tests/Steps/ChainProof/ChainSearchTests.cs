@@ -53,6 +53,7 @@ public class ChainSearchTests
                 WithCertificate = true,
             };
             spec = scattered ? Questions.Scattered(spec, random) : spec;
+            spec = round % 3 == 2 ? Questions.OnBoard(spec) : spec;
             var got = ChainSearch.Find(spec);
             var best = CornerAware(spec);
             var told = $"{arrangement} round {round}: {got.WorstError}, brute force {best}, {got.CasesClosed} cases";
@@ -230,6 +231,53 @@ public class ChainSearchTests
 
         Assert.Equal(got.WorstError, got.Steps.Max(s => Math.Abs(s.Error)), 9);
         Assert.Equal(got.WorstError, got.NominalError, 9);
+    }
+
+    [Theory]
+    [InlineData(Arrangement.SeriesChain)]
+    [InlineData(Arrangement.ParallelBranches)]
+    [InlineData(Arrangement.Selector)]
+    public void Resistors_on_the_board_and_taps_are_those_of_the_network(Arrangement arrangement)
+    {
+        var wanted = Questions.Stops(3, 0.5, 4);
+        static ResistorPart Part(double ohm) => new(ohm, 0, 3, 400, 500);
+        ChainNetwork Built(IReadOnlyList<double> ohms) =>
+            new(
+                new(
+                    arrangement,
+                    Part(ohms[0]),
+                    [.. ohms.Skip(1).Select(Part)],
+                    0.005,
+                    Lead: new(0.3, 0.75),
+                    Taps: SenseTaps.AtTheChainsEnds,
+                    BleedOhm: arrangement == Arrangement.ParallelBranches ? null : 2.2,
+                    FloorOhm: arrangement == Arrangement.ParallelBranches ? 0.02 : null
+                )
+            );
+        var lead = Built([0.1, 0.1]).LeadOhm(298.15);
+        var tapped = arrangement != Arrangement.ParallelBranches;
+        var spec = Questions.OnBoard(
+            Questions.Plain(
+                arrangement,
+                wanted,
+                4,
+                ChainSearchSpec.StockOf(arrangement, "E24", Questions.Driver, wanted, new(1, 3))
+            )
+        ) with
+        {
+            LeadOhm = tapped ? lead / 2 : lead,
+            UnsensedLeadOhm = tapped ? lead / 2 : 0,
+        };
+        var got = ChainSearch.Find(spec);
+        Assert.True(got.Proven && got.Found);
+        var network = Built(got.Ohms);
+        double[] ohms = [.. got.Ohms];
+        double[] contact = [0.005];
+        foreach (var step in got.Steps)
+        {
+            var index = Enumerable.Range(0, network.CombinationCount).Single(i => network.Switches(i) == step.Switches);
+            Assert.Equal(Questions.Driver.CurrentA(network.TotalOhm(index, ohms, contact, lead)), step.CurrentA, 9);
+        }
     }
 
     [Fact]

@@ -69,7 +69,7 @@ internal static class OwnCircuit
     public static double Amps(ChainSearchSpec s, int combination, IReadOnlyList<End> ends, int side)
     {
         var (contact, lead) = (Contact(s, side), Lead(s, side));
-        var (cold, heat, siemens) = (ends[0].Cold + lead, ends[0].Heat, 0.0);
+        var (cold, heat, siemens) = (lead, 0.0, 0.0);
         for (var k = 1; k < ends.Count; k++)
         {
             var x = ends[k].Cold;
@@ -93,16 +93,19 @@ internal static class OwnCircuit
             }
         }
 
-        if (s.Arrangement == Arrangement.ParallelBranches)
-        {
-            cold = ends[0].Cold;
-            cold = siemens > 0 ? 1 / ((1 / cold) + (1 / (lead + (1 / siemens)))) : cold;
-        }
-
+        var floor = s.FloorOhm * (1 + (IsNominal(s) ? 0 : side * s.FloorTolerance));
+        var unsensed = s.UnsensedLeadOhm * (1 - (IsNominal(s) ? 0 : side * s.LeadTolerance));
         var amps = 0.0;
         for (var i = 0; i < 80; i++)
         {
-            amps = Math.Max(0, (Volts(s, side) / (cold + (heat * amps * amps))) - s.Driver.OffsetA);
+            var first = ends[0].Cold + (ends[0].Heat * amps * amps);
+            var chain = cold + (heat * amps * amps);
+            var total =
+                s.Arrangement == Arrangement.ParallelBranches
+                    ? floor + (siemens > 0 ? 1 / ((1 / first) + (1 / (lead + (1 / siemens)))) : first)
+                : s.BleedOhm is { } b ? first + (chain * b / (b + chain + unsensed))
+                : first + chain;
+            amps = Math.Max(0, (Volts(s, side) / total) - s.Driver.OffsetA);
         }
 
         return amps;
@@ -169,7 +172,15 @@ internal static class OwnCircuit
         var worst = 0.0;
         for (var c = 0; c < network.CombinationCount; c++)
         {
-            var amps = s.Driver.CurrentA(network.TotalOhm(c, ohms, contact, s.LeadOhm));
+            var total = network.TotalOhm(c, ohms, contact, s.LeadOhm);
+            var chain = total - ohms[0];
+            var share = s.BleedOhm is { } b && k > 0 ? b / (b + chain + s.UnsensedLeadOhm) : 1;
+            if (s.BleedOhm is { } bleed && s.Arrangement != Arrangement.ParallelBranches)
+            {
+                total = ohms[0] + (chain * bleed / (bleed + chain + s.UnsensedLeadOhm));
+            }
+
+            var amps = s.Driver.CurrentA(total) * share;
             worst = Math.Max(worst, Share(s, network, c, ohms, amps, k));
         }
 
@@ -183,14 +194,15 @@ internal static class OwnCircuit
         {
             if (k == 0)
             {
-                return volts * volts / ohms[0];
+                var left = volts - (FloorVolts(s, n, c, ohms));
+                return left * left / ohms[0];
             }
 
             var siemens = Enumerable
                 .Range(0, n.SwitchCount)
                 .Where(j => n.Closed(c, j))
                 .Sum(j => 1 / (ohms[j + 1] + s.ContactOhm));
-            var node = siemens > 0 ? volts / (1 + (s.LeadOhm * siemens)) : 0;
+            var node = siemens > 0 ? (volts - FloorVolts(s, n, c, ohms)) / (1 + (s.LeadOhm * siemens)) : 0;
             var through = n.Closed(c, k - 1) ? node / (ohms[k] + s.ContactOhm) : 0;
             return through * through * ohms[k];
         }
@@ -208,5 +220,12 @@ internal static class OwnCircuit
 
         var across = amps * (closed ? 1 / ((1 / ohms[k]) + (1 / s.ContactOhm)) : ohms[k]);
         return across * across / ohms[k];
+    }
+
+    private static double FloorVolts(ChainSearchSpec s, ChainNetwork n, int c, double[] ohms)
+    {
+        double[] contact = [s.ContactOhm];
+        var branches = n.TotalOhm(c, ohms, contact, s.LeadOhm);
+        return s.Driver.ThresholdV * s.FloorOhm / (s.FloorOhm + branches);
     }
 }

@@ -65,4 +65,18 @@ internal static class Questions
             LeastA = random.Next(3) == 0 ? 0.4 : null,
             CornerMostA = random.Next(3) == 0 ? 4.8 : null,
         };
+
+    /// <summary>The same with a resistor across the leads, or below all branches, on the driver's board.</summary>
+    public static ChainSearchSpec OnBoard(ChainSearchSpec s) =>
+        s.Arrangement == Arrangement.ParallelBranches
+            ? s with
+            {
+                FloorOhm = 0.02,
+                FloorTolerance = 0.01,
+            }
+            : s with
+            {
+                BleedOhm = 2.2,
+                UnsensedLeadOhm = 0.004,
+            };
 }
