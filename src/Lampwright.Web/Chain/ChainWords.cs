@@ -68,6 +68,15 @@ public static class ChainWords
             : $"{name} has a worst error of {Percent(used.Does.WorstError)} against {Percent(chain.Best.WorstError)} of the best.";
     }
 
+    /// <summary>What a closed toggle does in an arrangement.</summary>
+    public static string Closed(string arrangement) =>
+        arrangement switch
+        {
+            "parallel branches" => "the toggle that puts its resistor beside the fixed one",
+            "selector" => "the position that is chosen",
+            _ => "the toggle that by-passes its resistor",
+        };
+
     /// <summary>Whether something survives.</summary>
     public static string Of(Survival survival) =>
         survival switch

@@ -50,7 +50,17 @@ public sealed partial class BoardDesk
             var told = new Glimpses(p => PublishUnless(text, s => s with { Proving = p }));
             told.Report(new(0, 0, State.Light?.Steps?.Chain?.Best.WorstError ?? double.PositiveInfinity, 0));
             var chain = await Task.Run(() => prepared.Chain(true, true, told, mine.Token), CancellationToken.None);
-            PublishUnless(text, s => s with { Light = s.Light?.WithChain(chain), ChainIsPending = false });
+            PublishUnless(
+                text,
+                s =>
+                {
+                    // Who has stopped it goes on choosing among what was there.
+                    var before = s.Light?.Steps?.Chain?.Offers ?? [];
+                    var now =
+                        chain is { Offers.Count: 0 } && !s.ChainIsPending ? chain with { Offers = before } : chain;
+                    return s with { Light = s.Light?.WithChain(now), ChainIsPending = false };
+                }
+            );
         }
         catch (OperationCanceledException)
         {

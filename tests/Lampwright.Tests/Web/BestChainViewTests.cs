@@ -115,6 +115,16 @@ public sealed class BestChainViewTests : BunitContext
         Assert.Contains("50", rows[0].TextContent, StringComparison.Ordinal); // the sample's share of the brightest, in percent
     }
 
+    [Theory]
+    [InlineData("series chain", "by-passes its resistor")]
+    [InlineData("parallel branches", "beside the fixed one")]
+    [InlineData("selector", "position that is chosen")]
+    public void The_label_says_what_a_closed_toggle_does(string arrangement, string says)
+    {
+        var steps = Light.Steps! with { Arrangement = arrangement };
+        Assert.Contains(says, Draw<SwitchPlate>(p => p.Add(v => v.Answer, steps)).Markup, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Faults_that_judge_the_design_come_first_and_the_rest_is_folded()
     {

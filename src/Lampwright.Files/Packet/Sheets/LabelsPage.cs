@@ -73,13 +73,20 @@ internal static class LabelsPage
         flow.Skip(height + 2);
         var rest = steps.Combinations.Count - rows.Count;
         flow.Paragraph(
-            "Black: closed, the toggle that by-passes its resistor."
-                + (rest > 0 ? " All other positions are on the test sheet." : ""),
+            Closed(steps.Arrangement) + (rest > 0 ? " All other positions are on the test sheet." : ""),
             2.4,
             Palette.Soft
         );
         flow.Skip(6);
     }
+
+    private static string Closed(string arrangement) =>
+        arrangement switch
+        {
+            "parallel branches" => "Black: closed, the toggle that puts its resistor beside the fixed one.",
+            "selector" => "Black: the position that is chosen.",
+            _ => "Black: closed, the toggle that by-passes its resistor.",
+        };
 
     private static void Rating(Flow flow, PacketBook book, StepsAnswer steps)
     {

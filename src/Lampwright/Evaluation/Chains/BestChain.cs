@@ -62,8 +62,7 @@ internal static class BestChain
             Wanted = [.. Enumerable.Range(0, light.Wanted.Count).Select(light.Wanted.Words)],
             Best = best,
             Better = ChainLack.Better(asked, best),
-            // Who has stopped a long search still wants to choose; who has typed on wants nothing of this text any more.
-            Offers = withOffers ? ChainOffers.Of(asked, best, used, toTheEnd ? CancellationToken.None : stop) : [],
+            Offers = withOffers && !stop.IsCancellationRequested ? ChainOffers.Of(asked, best, used, stop) : [],
             Used = used,
             LeftOut =
                 inputs.Steps.Bleed is not null && network.Arrangement != Arrangement.ParallelBranches

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Lampwright.Evaluation.Answers;
+using Lampwright.Evaluation.Coupling;
 using Lampwright.Steps.ChainProof;
 
 namespace Lampwright.Evaluation.Chains;
@@ -8,6 +9,9 @@ namespace Lampwright.Evaluation.Chains;
 internal static class ChainOffers
 {
     private static readonly double HardlyWorse = 0.02;
+
+    // A fine series gains little from pairs, and its pairs are tens of thousands: too many to look at while somebody types.
+    private static readonly int MostJoined = 100;
 
     /// <summary>The offers, the least error first.</summary>
     /// <param name="asked">What was asked.</param>
@@ -21,7 +25,9 @@ internal static class ChainOffers
         CancellationToken stop
     )
     {
-        var choices = ChainTradeOff.Of(asked with { Joined = true, MostBoxes = Live(asked) }, stop).ToList();
+        var choices = ChainTradeOff
+            .Of(asked with { Joined = asked.Stock.Count <= MostJoined, MostBoxes = FirstSearch.LiveBoxes }, stop)
+            .ToList();
         if (best.Found)
         {
             choices.RemoveAll(c => Same(c.Found, best));
@@ -48,8 +54,6 @@ internal static class ChainOffers
         && simpler.Found.PartCount < other.Found.PartCount
         && simpler.Switches <= other.Switches
         && Math.Ceiling(simpler.Found.MostLoad * 20) <= Math.Ceiling(other.Found.MostLoad * 20);
-
-    private static long Live(ChainSearchSpec asked) => Math.Min(asked.MostBoxes, 300_000);
 
     private static bool Same(ChainSearchResult a, ChainSearchResult b) =>
         a.Parts.Count == b.Parts.Count && a.Ohms.Order().Zip(b.Ohms.Order()).All(p => Near(p.First, p.Second));
