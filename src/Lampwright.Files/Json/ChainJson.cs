@@ -60,7 +60,6 @@ internal static class ChainJson
         json.Array("positions", best.Parts.Select((p, k) => (p, k)), p => Position(json, p.p, p.k));
         json.Array("wanted", chain.Gives(best), w => Wanted(json, w.Wanted, w.Gives));
         Missing(json, best.Missing ?? chain.Better);
-        json.Text("leftOut", chain.LeftOut);
         json.Array("offers", chain.Offers, o => Offer(json, o));
         if (chain.Used is not { } used)
         {

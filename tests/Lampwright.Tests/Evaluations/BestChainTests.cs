@@ -152,11 +152,21 @@ public sealed class BestChainTests
     }
 
     [Fact]
-    public void A_resistor_across_the_leads_is_said_to_be_left_out()
+    public void A_resistor_across_the_leads_is_in_the_search_as_it_is_in_the_light()
     {
-        Assert.Equal("", Chain(Example("herbarium")).LeftOut);
-        var bled = Chain(Evaluator.Prepare(With(s => s with { Bleed = Value.Exact(3) })));
-        Assert.Contains("steps.bleed", bled.LeftOut, StringComparison.Ordinal);
+        var prepared = Evaluator.Prepare(With(s => s with { Bleed = Value.Exact(3) }));
+        var light = prepared.Nominal().Steps!;
+        var chain = Chain(prepared);
+        Assert.NotEqual(Chain(Example("herbarium")).Best.WorstError, chain.Best.WorstError);
+        Assert.All(
+            chain.Gives(chain.Used!.Does),
+            g =>
+                Assert.InRange(
+                    light.Combinations.Single(c => c.Switches == g.Gives.Switches).CurrentA.Value,
+                    g.Gives.LowA,
+                    g.Gives.HighA
+                )
+        );
     }
 
     [Fact]

@@ -25,12 +25,6 @@ internal static class BestChainPage
             flow.Paragraph(Against(chain, used), 3);
         }
 
-        if (chain.LeftOut.Length > 0)
-        {
-            flow.Skip(1);
-            flow.Paragraph(chain.LeftOut, 2.8, Palette.Soft);
-        }
-
         if (ChainCharts.Errors(chain, chain.Best, "the best", chain.Used?.Does, "as it is built") is { } errors)
         {
             flow.Skip(3);

@@ -25,9 +25,6 @@ public sealed record ChainAnswer
     /// <summary>The chain that the light is computed with; null where it has none.</summary>
     public UsedChain? Used { get; init; }
 
-    /// <summary>What stands in the design and not in the search, in words; empty where nothing does.</summary>
-    public string LeftOut { get; init; } = "";
-
     /// <summary>Whether the search was told to go on to its end.</summary>
     public bool ToTheEnd { get; init; }
 

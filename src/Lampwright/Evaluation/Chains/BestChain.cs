@@ -53,7 +53,6 @@ internal static class BestChain
             MostBoxes = toTheEnd ? AllBoxes : asked.MostBoxes,
             Workers = toTheEnd ? 2 : asked.Workers,
         };
-        var network = inputs.Network.Spec;
         var best = ChainSearch.Find(asked, progress, stop);
         var used = Used(inputs, asked);
         return new()
@@ -64,10 +63,6 @@ internal static class BestChain
             Better = ChainLack.Better(asked, best),
             Offers = withOffers && !stop.IsCancellationRequested ? ChainOffers.Of(asked, best, used, stop) : [],
             Used = used,
-            LeftOut =
-                inputs.Steps.Bleed is not null && network.Arrangement != Arrangement.ParallelBranches
-                    ? "The resistor across the leads (steps.bleed) is not in the search: with it the dim steps come out brighter than told here."
-                    : "",
             ToTheEnd = toTheEnd,
             Findings = ChainRules.Searched(asked, best, "steps"),
         };
