@@ -11,6 +11,7 @@ internal sealed class RiseCurve
     internal static readonly double[] NodeRisesK = [1, 5, 15, 40, 80, 150];
 
     private static readonly double MostRiseK = 3000;
+    private static readonly double LeastRiseK = 1e-3;
 
     private readonly double[] logHeats;
     private readonly double[] logRises;
@@ -52,5 +53,62 @@ internal sealed class RiseCurve
             : logHeat > logHeats[last] ? logRises[last] + slopes[last] * (logHeat - logHeats[last])
             : MonotoneCubic.At(logHeats, logRises, slopes, logHeat);
         return Math.Min(Math.Exp(log), MostRiseK);
+    }
+
+    /// <summary>Heat at a rise, W, and its slope, W/K: the same curve read the other way, to its last bits.</summary>
+    internal (double HeatW, double WPerK) HeatAtRise(double riseK)
+    {
+        if (riseK < LeastRiseK)
+        {
+            // Straight through zero, so that a sink colder than the room takes heat in and nothing jumps.
+            var steep = HeatAtRise(LeastRiseK).HeatW / LeastRiseK;
+            return (steep * riseK, steep);
+        }
+
+        var log = Math.Log(riseK);
+        var last = logHeats.Length - 1;
+        if (log <= logRises[0])
+        {
+            var heat = Math.Exp(logHeats[0] + ((log - logRises[0]) / slopes[0]));
+            return (heat, heat / (riseK * slopes[0]));
+        }
+
+        if (log >= logRises[last])
+        {
+            var heat = Math.Exp(logHeats[last] + ((log - logRises[last]) / slopes[last]));
+            return (heat, heat / (riseK * slopes[last]));
+        }
+
+        var i = 1;
+        while (log > logRises[i])
+        {
+            i++;
+        }
+
+        // The curve rises between its points, so that a bracketed Newton cannot miss.
+        var (low, high) = (logHeats[i - 1], logHeats[i]);
+        var width = high - low;
+        var (x, slope) = (low + (width * (log - logRises[i - 1]) / (logRises[i] - logRises[i - 1])), 0.0);
+        for (var pass = 0; pass < 60; pass++)
+        {
+            var t = (x - logHeats[i - 1]) / width;
+            var (a, b, m, n) = (logRises[i - 1], logRises[i], width * slopes[i - 1], width * slopes[i]);
+            var (c2, c3) = ((3 * (b - a)) - (2 * m) - n, (2 * (a - b)) + m + n);
+            var miss = a + (t * (m + (t * (c2 + (t * c3))))) - log;
+            slope = (m + (t * ((2 * c2) + (3 * t * c3)))) / width;
+            (low, high) = miss > 0 ? (low, x) : (x, high);
+            var next = x - (miss / slope);
+            next = next > low && next < high ? next : 0.5 * (low + high);
+            if (Math.Abs(next - x) <= 1e-14 * (1 + Math.Abs(x)))
+            {
+                x = next;
+                break;
+            }
+
+            x = next;
+        }
+
+        var found = Math.Exp(x);
+        return (found, found / (riseK * Math.Max(slope, 1e-9)));
     }
 }

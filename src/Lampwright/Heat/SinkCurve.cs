@@ -149,6 +149,10 @@ public sealed class SinkCurve
             ? Math.Min((heatW + otherW) / airHeatCapacityWPerK, BaseRiseK(heatW))
             : 0;
 
+    /// <summary>Heat at a mean rise of the base, W, and its slope, W/K: <see cref="BaseRiseK"/> read the other way.</summary>
+    /// <param name="riseK">Mean rise of the base over the ambient air, K; a straight line through zero below a thousandth of a kelvin.</param>
+    public (double W, double WPerK) HeatW(double riseK) => baseRise.HeatAtRise(riseK);
+
     /// <summary>Resistance of the base from the footprint to its far face, between the points in a straight line.</summary>
     private double Conduction(double[] rows, double logHeat, int source)
     {

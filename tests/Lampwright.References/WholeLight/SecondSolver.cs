@@ -9,7 +9,10 @@ internal static class SecondSolver
     /// <summary>Debian's own Python, the one that its packages install modules for.</summary>
     private static readonly string Python = "/usr/bin/python3";
 
-    public static async Task<JsonElement> SolveAsync(object inputs)
+    public static Task<JsonElement> SolveAsync(object inputs) => SolveAsync(inputs, "WholeLight", "whole_light.py");
+
+    /// <summary>Runs another script of this project on inputs.</summary>
+    public static async Task<JsonElement> SolveAsync(object inputs, params string[] scriptPath)
     {
         Assert.SkipUnless(File.Exists(Python), $"{Python} is not installed (Debian: python3).");
         foreach (var module in new[] { "numpy", "scipy" })
@@ -18,7 +21,7 @@ internal static class SecondSolver
             Assert.SkipUnless(missing == 0, $"Python module {module} is not installed (Debian: python3-{module}).");
         }
 
-        var script = Path.Combine(AppContext.BaseDirectory, "WholeLight", "whole_light.py");
+        var script = Path.Combine([AppContext.BaseDirectory, .. scriptPath]);
         var (code, output, errors) = await RunAsync(JsonSerializer.Serialize(inputs), script);
         Assert.True(code == 0, errors);
         using var read = JsonDocument.Parse(output);

@@ -1,0 +1,220 @@
+using Lampwright.Evaluation.Coupling;
+using Lampwright.Evaluation.Maps;
+using Lampwright.Heat;
+using Lampwright.Heat.Network;
+using Lampwright.Tables;
+
+namespace Lampwright.Evaluation.Boxes;
+
+/// <summary>Tells the station heat what the network of a light is made of.</summary>
+internal sealed class NetworkMap
+{
+    // Emitter without a mass in the file: its body, two millimetres of alumina thick (common practice, no source).
+    private static readonly double BodyM = 0.002;
+
+    // Of an emitter's heat capacity that part is in dice and phosphor (common practice, no source).
+    private static readonly double JunctionShare = 0.05;
+
+    // A driver without a mass: its box, filled (common practice, no source).
+    private static readonly double SectionOverSink = 1.3;
+
+    private readonly CoupledLight _light;
+    private readonly SheetPanels _sheet;
+    private readonly double _baseJ;
+    private readonly double _finJ;
+    private readonly double _emitterJ;
+    private readonly double _driverJ;
+    private readonly double _diffuserJ;
+    private readonly double _reflectorJ;
+    private readonly double _reflectorM2;
+    private readonly double _reflectorEmissivity;
+    private readonly Panel? _shell;
+
+    public NetworkMap(CoupledLight light, SheetPanels sheet, IReadOnlyList<Metalwork.MadePart> made)
+    {
+        (_light, _sheet) = (light, sheet);
+        var parts = light.Inputs.Parts;
+        (_baseJ, _finJ) = SinkJPerK(parts.Sink);
+        _emitterJ = EmitterJPerK(parts.Emitter);
+        _driverJ = DriverJPerK(parts.Driver);
+        _diffuserJ = DiffuserJPerK(parts.Diffuser);
+        var own = made.Where(m => m.Path == "part." + parts.Reflector?.Part).ToList();
+        if (own.Count > 0)
+        {
+            var material = HeatMaterial.OfGrade(own[0].Sheet.Material);
+            _reflectorM2 = own.Sum(m => m.Blank.AreaM2 * m.Count);
+            _reflectorJ =
+                _reflectorM2 * own[0].Folded.ThicknessM * material.DensityKgPerM3 * material.SpecificHeatJPerKgK;
+            _reflectorEmissivity = Math.Clamp(own[0].Sheet.Emissivity.Nominal, 0.02, 1);
+        }
+        else if (parts.Reflector is not null)
+        {
+            var front = light.Inputs.Boxes.Front[0];
+            (_reflectorM2, _reflectorEmissivity) = (front.AreaM2, 0.2);
+            _reflectorJ = 2000 * front.AreaM2;
+        }
+
+        if (_reflectorM2 > 0 && sheet.ReflectorStandsFree)
+        {
+            var front = light.Inputs.Boxes.Front[0];
+            _shell = front with { AreaM2 = _reflectorM2 };
+        }
+    }
+
+    /// <summary>The panels round the light.</summary>
+    public SheetPanels Sheet => _sheet;
+
+    /// <summary>The network of one position; null without a sink.</summary>
+    /// <param name="heat">What it sets free.</param>
+    /// <param name="fanRuns">Whether the fan runs.</param>
+    public LightNetworkSpec? Spec(CoupledHeat heat, bool fanRuns)
+    {
+        if (heat.Sink is not { } sink || !(heat.HeatW > 1e-6))
+        {
+            return null;
+        }
+
+        var parts = _light.Inputs.Parts;
+        var working =
+            heat.Spec is { } s && _light.Inputs.Sink is { } prepared
+                ? prepared.At(s, heat.AmbientK, fanRuns, heat.HeatW)
+                : null;
+        var air = Air.At(heat.AmbientK, _light.Inputs.Boxes.PressurePa);
+        var flow = fanRuns ? sink.FlowM3PerS : 0;
+        var boxes = _light.Inputs.Boxes;
+        var panels = Compartment(out var bridges);
+        return new LightNetworkSpec
+        {
+            AmbientK = heat.AmbientK,
+            PressurePa = boxes.PressurePa,
+            Sink = sink,
+            RadiatedShare =
+                working is { } w && w.ConvectedW + w.RadiatedW > 0
+                    ? Math.Clamp(w.RadiatedW / (w.ConvectedW + w.RadiatedW), 0, 1)
+                    : 0,
+            FinWPerK = working is { FinEfficiency: > 0 and < 0.999 } f && _finJ > 0
+                ? f.ConvectedW / Math.Max(f.BaseRiseK, 1e-3) * Math.Max(f.FinEfficiency, 0.5) / (1 - f.FinEfficiency)
+                : 0,
+            BaseJPerK = _baseJ,
+            FinJPerK = _finJ,
+            EmitterW = heat.HeatW,
+            EmitterWPerK = heat.HeatWPerK,
+            JunctionAtK = heat.JunctionK,
+            JunctionKPerW = Math.Max(1e-4, (heat.JunctionK - heat.CaseK) / heat.HeatW),
+            CaseKPerW = Math.Max(1e-4, (heat.CaseK - heat.BaseK) / heat.HeatW),
+            JunctionJPerK = JunctionShare * _emitterJ,
+            CaseJPerK = (1 - JunctionShare) * _emitterJ,
+            DriverW = heat.DriverW,
+            DriverCaseM2 = boxes.DriverCaseM2,
+            DriverLengthM = boxes.DriverCaseLengthM,
+            DriverJPerK = _driverJ,
+            ChainW = heat.ChainW,
+            ReflectorW = heat.ReflectorW,
+            ReflectorM2 = _reflectorM2,
+            ReflectorEmissivity = _reflectorEmissivity,
+            ReflectorJPerK = _reflectorJ,
+            ReflectorShell = _shell,
+            DiffuserW = heat.DiffuserW,
+            Diffuser = boxes.Diffuser,
+            DiffuserJPerK = _diffuserJ,
+            FanWPerK = flow * air.Density * air.SpecificHeat,
+            WallFilmWPerM2K = heat.Spec is { } of && flow > 0 ? WallFilm(of, flow, air) : 0,
+            DraftWPerK32 = heat.Spec is { } drawn ? Draft(drawn, air) : 0,
+            InsideEmissivity = boxes.InsideEmissivity,
+            Panels = panels,
+            Bridges = bridges,
+            Seats = parts.Sink is null ? [] : _sheet.Seats,
+        };
+    }
+
+    // Where no folded part holds the driver, the box that the road takes for it stands for its compartment.
+    private IReadOnlyList<NetworkPanel> Compartment(out IReadOnlyList<PanelBridge> bridges)
+    {
+        bridges = _sheet.Bridges;
+        if (_sheet.Panels.Any(p => p.Zone == PanelZone.Compartment))
+        {
+            return _sheet.Panels;
+        }
+
+        return
+        [
+            .. _sheet.Panels,
+            .. _light.Inputs.Boxes.Compartment.Select(
+                (p, i) => new NetworkPanel($"compartment.{i + 1}", p, p.AreaM2, 4000 * p.AreaM2, PanelZone.Compartment)
+            ),
+        ];
+    }
+
+    private static double WallFilm(SinkSpec sink, double flow, in Air air)
+    {
+        var section = SectionOverSink * sink.AcrossM * (sink.BaseThicknessM + Math.Max(sink.FinHeightM, 0.01));
+        var reynolds = flow / section * sink.AlongM / air.KinematicViscosity;
+        return 0.664 * Math.Sqrt(reynolds) * Math.Cbrt(air.Prandtl) * air.Conductivity / sink.AlongM;
+    }
+
+    private static double Draft(SinkSpec sink, in Air air)
+    {
+        var losses = sink.AirLosses.Sum(l => l.KPerAreaSquared);
+        return losses > 0 && double.IsFinite(losses)
+            ? air.Density * air.SpecificHeat * Math.Sqrt(2 * Physics.Gravity * sink.DraftM / (air.TemperatureK * losses))
+            : 0;
+    }
+
+    private static (double Base, double Fins) SinkJPerK(Design.Sink? sink)
+    {
+        if (sink is null)
+        {
+            return (100, 0);
+        }
+
+        var material = HeatMaterial.OfGrade(sink.Material);
+        var each = (Tables.SinkMaterial.Named(sink.Material)?.DensityKgPerM3 ?? material.DensityKgPerM3)
+            * material.SpecificHeatJPerKgK;
+        if (sink is not { Across: { } across, Along: { } along, BaseThickness: { } thick })
+        {
+            return ((sink.Mass?.Nominal ?? 0.3) * material.SpecificHeatJPerKgK, 0);
+        }
+
+        var plate = across.Nominal * along.Nominal * thick.Nominal;
+        var fins = sink.FinCount * (sink.FinHeight?.Nominal ?? 0) * (sink.FinThickness?.Nominal ?? 0) * along.Nominal;
+        var scale = sink.Mass is { } mass ? mass.Nominal * material.SpecificHeatJPerKgK / (each * (plate + fins)) : 1;
+        return (scale * each * plate, scale * each * fins);
+    }
+
+    private static double EmitterJPerK(Design.Emitter emitter)
+    {
+        var ceramic = HeatMaterial.Named("alumina");
+        var mass =
+            emitter.Mass?.Nominal
+            ?? (emitter.Body is { } b ? b.Width.Nominal * b.Height.Nominal * BodyM * ceramic.DensityKgPerM3 : 0.01);
+        return Math.Max(0.1, mass * ceramic.SpecificHeatJPerKgK);
+    }
+
+    private static double DriverJPerK(Design.Driver? driver)
+    {
+        var mixed = HeatMaterial.Named("driver");
+        var mass =
+            driver?.Mass?.Nominal
+            ?? (
+                driver?.Box is { } b
+                    ? b.Width.Nominal * b.Height.Nominal * b.Depth.Nominal * mixed.DensityKgPerM3
+                    : 0.2
+            );
+        return mass * mixed.SpecificHeatJPerKgK;
+    }
+
+    private static double DiffuserJPerK(Design.Diffuser? diffuser)
+    {
+        var acrylic = HeatMaterial.Named("acrylic");
+        return diffuser switch
+        {
+            { Mass: { } mass } => mass.Nominal * acrylic.SpecificHeatJPerKgK,
+            { Size: { } size, Thickness: { } t } => size.Width.Nominal
+                * size.Height.Nominal
+                * t.Nominal
+                * acrylic.DensityKgPerM3
+                * acrylic.SpecificHeatJPerKgK,
+            _ => 50,
+        };
+    }
+}
