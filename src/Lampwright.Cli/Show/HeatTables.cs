@@ -64,6 +64,11 @@ internal static class HeatTables
             AirTables.Show(screen, air);
         }
 
+        if (heat.Box is { } box)
+        {
+            BoxTables.Show(screen, box);
+        }
+
         return true;
     }
 }

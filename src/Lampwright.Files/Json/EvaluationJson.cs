@@ -36,6 +36,51 @@ public static class EvaluationJson
             ["heat.air.floorV"] = "given with the fan, or half of its rated voltage",
             ["heat.air.opening.wantedC"] = "given, or what leaves 10 K at the junction of the nominal light",
             ["heat.air.opening.openings[].openCm2"] = "area as drawn",
+            ["heat.box.scenes[].ambientC"] = "the room, given",
+            ["heat.box.scenes[].nodes[].limitC"] =
+                "given, or read off the table of touch limits at the nominal temperature",
+            ["heat.box.scenes[].nodes[].touchS"] =
+                "given, or read off the table of touch limits at the nominal temperature",
+            ["heat.box.scenes[].nodes[].burnS"] =
+                "given, or read off the table of touch limits at the nominal temperature",
+            ["heat.box.flows[].heatW"] = "of the nominal network that the picture draws",
+            ["heat.box.warmUp.timesS[]"] = "moment that a curve is told at, chosen",
+            ["heat.box.coolDown.timesS[]"] = "moment that a curve is told at, chosen",
+            ["heat.box.fanStop.curves.timesS[]"] = "moment that a curve is told at, chosen",
+            ["heat.box.fanStop.ambientC"] = "the room, given",
+            ["heat.box.fanStop.lightLossStops"] = "of the nominal course; the times to the limits have bands",
+            ["heat.box.fanStop.events[].timeS"] = "of the nominal course; the times to the limits have bands",
+            ["heat.box.cutOuts[].normalC"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.cutOuts[].leastC"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.cutOuts[].mostC"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.cutOuts[].settingC"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.cutOuts[].tripsAfterS"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.cutOuts[].harmAfterS"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.played[].opensC"] = "given with the cut-out",
+            ["heat.box.played[].toleranceK"] = "given with the cut-out",
+            ["heat.box.played[].normalC"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.played[].tripsAfterS"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.played[].junctionAtTripC"] =
+                "of the nominal course, with the band of the place in normal use and the error of the difference counted in",
+            ["heat.box.duty.ambientC"] = "the room, given",
+            ["heat.box.duty.share"] = "of the nominal light; a duty to keep to, not a prediction",
+            ["heat.box.duty.onS"] = "of the nominal light; a duty to keep to, not a prediction",
+            ["heat.box.duty.offS"] = "of the nominal light; a duty to keep to, not a prediction",
+            ["heat.box.life.caseC"] = "the projection method states no band; it caps what may be told",
+            ["heat.box.life.share"] = "the projection method states no band; it caps what may be told",
+            ["heat.box.life.hours"] = "the projection method states no band; it caps what may be told",
+            ["heat.box.life.calculatedHours"] = "the projection method states no band; it caps what may be told",
+            ["heat.box.life.capHours"] = "the projection method states no band; it caps what may be told",
+            ["heat.box.life.curve[].hours"] = "the projection method states no band; it caps what may be told",
+            ["heat.box.life.curve[].share"] = "the projection method states no band; it caps what may be told",
             ["light.exitM[]"] = "sizes of the exit, given",
             ["metal.parts[].thicknessMm"] = "nominal thickness of the sheet, given",
             ["metal.parts[].count"] = "how many are made, given",

@@ -34,6 +34,7 @@ internal static class HeatJson
             }
         );
         json.ObjectOrNull("air", heat.Air.Value, a => Air(json, a));
+        json.ObjectOrNull("box", heat.Box, b => BoxJson.Write(json, b));
     }
 
     private static void Air(JsonOut json, AirAnswer air)

@@ -165,3 +165,23 @@ public sealed record FanLoss(
     Value? Flow,
     string Path
 );
+
+/// <summary>A thermal cut-out.</summary>
+/// <param name="Name">Name of the table.</param>
+public sealed record CutOut(string Name)
+{
+    /// <summary>Where it sits: <c>sink base</c>, <c>emitter case</c>, <c>channel air</c>, <c>driver</c>, <c>compartment air</c> or a face or flange, <c>tray.face</c>.</summary>
+    public string Place { get; init; } = "sink base";
+
+    /// <summary>Temperature it opens at, K; its spread is its tolerance. Null advises one.</summary>
+    public Value? Opens { get; init; }
+
+    /// <summary>Temperature it closes at again, K; null takes a usual fall.</summary>
+    public Value? Closes { get; init; }
+
+    /// <summary>How far it lags behind its place, s; null takes a usual one.</summary>
+    public Value? Lag { get; init; }
+
+    /// <summary>What it opens: <c>driver input</c>, <c>emitter line</c> or <c>sense line</c>.</summary>
+    public string In { get; init; } = "driver input";
+}

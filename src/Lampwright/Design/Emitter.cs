@@ -54,6 +54,9 @@ public sealed record Emitter(string Name)
     /// <summary>Luminous efficacy of the radiation, lm/W: turns flux into radiant watts.</summary>
     public Value RadiationEfficacy { get; init; } = new(320, 25, Origin.Default, "radiation_efficacy");
 
+    /// <summary>The maker's tests of how the flux holds over the years; empty where none are given.</summary>
+    public IReadOnlyList<MaintenanceReadings> Maintenance { get; init; } = [];
+
     /// <summary>Mass, kg.</summary>
     public Value? Mass { get; init; }
 
@@ -66,6 +69,18 @@ public sealed record Emitter(string Name)
 /// <param name="Voltage">Forward voltage, V.</param>
 /// <param name="Flux">Luminous flux, lm.</param>
 public sealed record EmitterPoint(Value Current, Value Voltage, Value Flux);
+
+/// <summary>A maker's test of lumen maintenance.</summary>
+/// <param name="Case">Case temperature, K.</param>
+/// <param name="Samples">Count of units.</param>
+/// <param name="Hours">Hours of the readings, s.</param>
+/// <param name="Shares">Flux of each as a share of that at the start.</param>
+public sealed record MaintenanceReadings(
+    Value Case,
+    int Samples,
+    IReadOnlyList<Value> Hours,
+    IReadOnlyList<Value> Shares
+);
 
 /// <summary>What a bare rating tells of an emitter.</summary>
 /// <param name="Current">Rated current, A.</param>

@@ -34,6 +34,9 @@ public sealed record LightDesign
     /// <summary>Fans, <c>[fan.NAME]</c>.</summary>
     public IReadOnlyList<Fan> Fans { get; init; } = [];
 
+    /// <summary>Thermal cut-outs, <c>[cutout.NAME]</c>.</summary>
+    public IReadOnlyList<CutOut> CutOuts { get; init; } = [];
+
     /// <summary>Reflectors, <c>[reflector.NAME]</c>.</summary>
     public IReadOnlyList<Reflector> Reflectors { get; init; } = [];
 

@@ -1,6 +1,7 @@
 using Lampwright.Design;
 using Lampwright.Evaluation.Answers;
 using Lampwright.Evaluation.Assembling;
+using Lampwright.Evaluation.Boxes;
 using Lampwright.Evaluation.Build;
 using Lampwright.Evaluation.Chains;
 using Lampwright.Evaluation.Coupling;
@@ -34,6 +35,7 @@ public sealed class PreparedEvaluation
     private readonly CoupledLight? _settled;
     private readonly ChainFaults? _faults;
     private readonly double[] _picture;
+    private readonly BoxStudy? _box;
     private readonly WaysRows? _ways;
     private readonly BoardReading? _board;
     private readonly MetalRows _metal;
@@ -98,6 +100,13 @@ public sealed class PreparedEvaluation
             _settled = CoupledFindings.IsSettled(residualK) ? _light : null;
             _faults = _settled is null ? null : ChainFaults.Of(_settled, _nominal);
             _findings.AddRange(_faults?.Findings ?? []);
+        }
+
+        if (_settled is { HasSink: true } cooled)
+        {
+            var sheet = SheetPanelsMap.Of(design, cooled.Inputs.Parts, made, fitUp);
+            _box = new(cooled, new(cooled, sheet, made), _x, _nominal);
+            _findings.AddRange(BoxFindings.Of(_box));
         }
 
         _findings.AddRange(_board?.Findings ?? []);
@@ -166,7 +175,7 @@ public sealed class PreparedEvaluation
     private LightEvaluation Lay(Bands bands, IReadOnlyList<Influence> influences)
     {
         var steps = _settled is null ? null : StepsBuild.Of(_settled, bands, _faults);
-        var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working, _air!) : null;
+        var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working, _air!, _box) : null;
         var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat, bands.Draws > 0);
         return new()
         {

@@ -72,6 +72,25 @@ public static class TouchLimits
             ?.LowK;
     }
 
+    /// <summary>Longest contact that a standard allows at a temperature, s: infinite where any, 0 where none, null where it is silent.</summary>
+    /// <param name="standard">Who set it.</param>
+    /// <param name="material">What is touched.</param>
+    /// <param name="surfaceK">Temperature of the surface, K.</param>
+    public static double? LongestContactS(TouchStandard standard, TouchMaterial material, double surfaceK)
+    {
+        var rows = All.Where(r => r.Standard == standard && r.Material == material).ToList();
+        return rows.Count == 0 ? null : rows.Where(r => surfaceK <= r.LowK).Select(r => r.UpToS).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>Shortest contact in the table whose burn threshold a surface passes, s; infinite where it passes none.</summary>
+    /// <param name="material">What is touched.</param>
+    /// <param name="surfaceK">Temperature of the surface, K.</param>
+    public static double BurnsFromS(TouchMaterial material, double surfaceK) =>
+        All.Where(r => r.Standard == TouchStandard.BurnThreshold && r.Material == material && surfaceK > r.LowK)
+            .Select(r => r.UpToS)
+            .DefaultIfEmpty(double.PositiveInfinity)
+            .Min();
+
     private static List<TouchLimit> Read()
     {
         var table = TableResource.Read("touch-limits.csv");

@@ -56,6 +56,16 @@ internal static class BindCooling
             Holes = BindHoles.Patterns(r),
         };
 
+    public static CutOut CutOut(TableReader r) =>
+        new(r.Name)
+        {
+            Place = r.Text("place"),
+            Opens = r.Optional("opens"),
+            Closes = r.Optional("closes"),
+            Lag = r.Optional("lag"),
+            In = r.Choice("in"),
+        };
+
     private static EmitterPlace? Place(TableReader r)
     {
         var emitter = r.Reference("emitter");

@@ -19,6 +19,7 @@ internal static class BindElectric
             Reference = r.WithDefault("reference"),
             VoltageSlope = r.Optional("voltage_slope"),
             FluxHot = Hot(r.Table("flux_hot")),
+            Maintenance = [.. r.Tables("maintenance").Select(Maintenance).OfType<MaintenanceReadings>()],
             CurrentMax = r.Optional("current_max"),
             JunctionMax = r.Optional("junction_max"),
             JunctionToCase = junction,
@@ -100,6 +101,15 @@ internal static class BindElectric
     {
         var (current, voltage, flux) = (r.Optional("current"), r.Optional("voltage"), r.Optional("flux"));
         return current is null || voltage is null || flux is null ? null : new EmitterPoint(current, voltage, flux);
+    }
+
+    private static MaintenanceReadings? Maintenance(TableReader r)
+    {
+        var (at, hours, shares) = (r.Optional("case"), r.Quantities("hours"), r.Quantities("shares"));
+        var samples = r.Count("samples", 0);
+        return at is null || hours.Count == 0 || hours.Count != shares.Count
+            ? null
+            : new MaintenanceReadings(at, samples, hours, shares);
     }
 
     private static FluxHot? Hot(TableReader r)

@@ -29,6 +29,7 @@ internal static class DesignBinder
             Interfaces = [.. top.Named("interface").Select(BindCooling.Interface).OfType<ThermalInterface>()],
             Sinks = [.. top.Named("sink").Select(BindCooling.Sink)],
             Fans = [.. top.Named("fan").Select(BindCooling.Fan)],
+            CutOuts = [.. top.Named("cutout").Select(BindCooling.CutOut)],
             Reflectors = [.. top.Named("reflector").Select(BindOptics.Reflector)],
             Diffusers = [.. top.Named("diffuser").Select(BindOptics.Diffuser)],
             Subject = BindOptics.Subject(top.Table("subject")),

@@ -255,5 +255,40 @@ internal static class SchemaCooling
                 absent: "needed for a filter"
             );
         SchemaHoles.Patterns(fan);
+        CutOuts(top);
     }
+
+    private static void CutOuts(SchemaList top) =>
+        top.Table("cutout", "Thermal cut-outs in the driver's input.", kind: KeyKind.NamedTables)
+            .Text(
+                "place",
+                "Where it sits: sink base, emitter case, channel air, driver, compartment air, or a face or flange of a part.",
+                @default: "sink base",
+                source: "metal near the emitter that a hand can reach with a screwdriver; common practice, no source"
+            )
+            .Quantity(
+                "opens",
+                Dimension.Temperature,
+                "30 degC",
+                "200 degC",
+                "Temperature it opens at; its spread is its tolerance.",
+                absent: "one is advised",
+                example: "75 degC ± 5 K"
+            )
+            .Quantity(
+                "closes",
+                Dimension.Temperature,
+                "0 degC",
+                "200 degC",
+                "Temperature it closes at again.",
+                absent: "15 K below"
+            )
+            .Quantity("lag", Dimension.Time, "0 s", "1 h", "How far it lags behind its place.", absent: "15 s")
+            .Choice(
+                "in",
+                ["driver input", "emitter line", "sense line"],
+                "What it opens.",
+                @default: "driver input",
+                source: "the only line it may open"
+            );
 }

@@ -89,6 +89,35 @@ internal static class SchemaElectric
             );
         emitter
             .Table(
+                "maintenance",
+                "The maker's tests of how the flux holds over the years.",
+                kind: KeyKind.ListOfTables,
+                absent: "nothing is said of life"
+            )
+            .Quantity("case", Dimension.Temperature, "0 degC", "150 degC", "Case temperature of the test.", required: true)
+            .Count("samples", 1, 10_000, "Count of units tested.", required: true)
+            .Quantity(
+                "hours",
+                Dimension.Time,
+                "0 h",
+                "200000 h",
+                "Hours of the readings.",
+                required: true,
+                kind: KeyKind.Quantities,
+                example: "[\"0 h\", \"1000 h\", \"6000 h\"]"
+            )
+            .Quantity(
+                "shares",
+                Dimension.None,
+                "0.01",
+                "2",
+                "Flux of each as a share of that at the start.",
+                required: true,
+                kind: KeyKind.Quantities,
+                example: "[1.0, 1.002, 0.981]"
+            );
+        emitter
+            .Table(
                 "junction_to_case",
                 "Thermal resistance from junction to case.",
                 absent: "the junction is not computed, which is said"

@@ -3,6 +3,8 @@ namespace Lampwright.Evaluation.Answers;
 /// <summary>Answer of the station heat: three scenes at every switch position.</summary>
 public sealed record HeatAnswer
 {
+    private readonly BoxAnswer? _box;
+
     /// <summary>Scenes <c>normal</c>, <c>hot</c>, <c>fan stopped</c>, in this order.</summary>
     public required IReadOnlyList<HeatScene> Scenes { get; init; }
 
@@ -17,6 +19,16 @@ public sealed record HeatAnswer
 
     /// <summary>How the sink's resistance was found: <c>computed</c> or <c>measured</c>.</summary>
     public required string SinkFrom { get; init; }
+
+    /// <summary>The box as a network, over time; computed when it is first asked for. Null where the light says too little for it.</summary>
+    public BoxAnswer? Box
+    {
+        get => _box ?? BoxWhenAsked?.Value;
+        init => _box = value;
+    }
+
+    /// <summary>How <see cref="Box"/> is found.</summary>
+    internal Lazy<BoxAnswer?>? BoxWhenAsked { get; init; }
 
     /// <summary>Whether a fan runs in any scene; without one the scene of its stop is the scene normal over again.</summary>
     public bool HasFan => Scenes.Any(s => s.FanRuns);

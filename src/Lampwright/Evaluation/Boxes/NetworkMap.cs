@@ -92,9 +92,15 @@ internal sealed class NetworkMap
                 working is { } w && w.ConvectedW + w.RadiatedW > 0
                     ? Math.Clamp(w.RadiatedW / (w.ConvectedW + w.RadiatedW), 0, 1)
                     : 0,
-            FinWPerK = working is { FinEfficiency: > 0 and < 0.999 } f && _finJ > 0
-                ? f.ConvectedW / Math.Max(f.BaseRiseK, 1e-3) * Math.Max(f.FinEfficiency, 0.5) / (1 - f.FinEfficiency)
-                : 0,
+            // Fins and base stay two nodes whatever the fan does, so that one course may follow the other.
+            FinWPerK =
+                _finJ <= 0 ? 0
+                : working is { FinEfficiency: > 0 } f
+                    ? f.ConvectedW
+                        / Math.Max(f.BaseRiseK, 1e-3)
+                        * Math.Max(f.FinEfficiency, 0.5)
+                        / (1 - Math.Min(f.FinEfficiency, 0.999))
+                : 100,
             BaseJPerK = _baseJ,
             FinJPerK = _finJ,
             EmitterW = heat.HeatW,

@@ -296,7 +296,7 @@ internal sealed class SheetPanelsMap
         }
 
         var under = 0.85 * across.Nominal * along.Nominal;
-        var before = -1;
+        var (before, carries) = (-1, 0.0);
         foreach (var id in joint.Stack.Where(id => !id.StartsWith("sink.", StringComparison.Ordinal)).Reverse())
         {
             if (PanelOf(id) is not { } panel || _made.FirstOrDefault(m => m.Name == Owner(id)) is not { } part)
@@ -323,9 +323,10 @@ internal sealed class SheetPanelsMap
             _ = _covered.Add(patch);
             _bridges.Add(new(patch, panel, spread, false));
             var gives = BothSidesWPerM2K * _panels.Where(q => Owner(q.Name) == part.Name).Sum(q => q.Outside.AreaM2 + q.InsideM2) / 2;
+            carries += 1 / ((1 / spread) + (1 / Math.Max(gives, 1e-3)));
             if (before < 0)
             {
-                _seats.Add(new(patch, SeatWPerM2K * area, 1 / ((1 / spread) + (1 / Math.Max(gives, 1e-3)))));
+                _seats.Add(new(patch, SeatWPerM2K * area, 0));
             }
             else
             {
@@ -333,6 +334,12 @@ internal sealed class SheetPanelsMap
             }
 
             before = patch;
+        }
+
+        // All sheets of the stack, one on the other, carry off side by side what the first takes over.
+        if (_seats.Count > 0)
+        {
+            _seats[0] = _seats[0] with { SheetWPerK = carries };
         }
     }
 

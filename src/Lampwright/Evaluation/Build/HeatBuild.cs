@@ -1,4 +1,5 @@
 using Lampwright.Evaluation.Answers;
+using Lampwright.Evaluation.Boxes;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Evaluation.Draws;
 using Lampwright.Heat;
@@ -8,13 +9,14 @@ namespace Lampwright.Evaluation.Build;
 /// <summary>Lays out the answer of the station heat.</summary>
 internal static class HeatBuild
 {
-    public static HeatAnswer Of(CoupledLight light, Bands bands, SinkResult? working, AirStudy air)
+    public static HeatAnswer Of(CoupledLight light, Bands bands, SinkResult? working, AirStudy air, BoxStudy? box)
     {
         var order = StepsBuild.Order(light, bands).ToList();
         return new HeatAnswer
         {
             SinkFrom = light.IsTried ? "measured" : "computed",
             Air = new(() => AirBuild.Of(light, bands, air)),
+            BoxWhenAsked = box is null ? null : new(() => BoxBuild.Of(box, bands)),
             Scenes = [.. Scene.All.Select((scene, s) => SceneOf(light, bands, scene, s, order))],
             Staircase =
             [

@@ -6,10 +6,14 @@ internal sealed class Elimination(int count)
     private readonly double[] lower = new double[count * count];
     private readonly int[] swaps = new int[count];
 
+    /// <summary>Sign of the determinant of the matrix that was split last: +1 or -1.</summary>
+    internal int Sign { get; private set; } = 1;
+
     /// <summary>Splits a matrix, given by rows; false where it has no inverse.</summary>
     internal bool Factor(double[] matrix)
     {
         var n = count;
+        Sign = 1;
         Array.Copy(matrix, lower, n * n);
         for (var k = 0; k < n; k++)
         {
@@ -26,6 +30,8 @@ internal sealed class Elimination(int count)
             swaps[k] = pivot;
             if (pivot != k)
             {
+                Sign = -Sign;
+
                 // Whole rows move, with what is already split, so that the same order holds for every right side.
                 lower.AsSpan(k * n, n).CopyTo(Row(n));
                 lower.AsSpan(pivot * n, n).CopyTo(lower.AsSpan(k * n, n));
@@ -38,6 +44,7 @@ internal sealed class Elimination(int count)
                 return false;
             }
 
+            Sign = head < 0 ? -Sign : Sign;
             var from = lower.AsSpan(k * n, n);
             for (var i = k + 1; i < n; i++)
             {

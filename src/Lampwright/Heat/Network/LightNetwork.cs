@@ -102,8 +102,20 @@ public sealed class LightNetwork
     private void Channel()
     {
         var f = spec.Factors;
-        SinkHeat Out(int to, double share) =>
-            new(Fins, to, Base, Room, spec.Sink, share, f.SinkResistance);
+        double Way(SinkSeat seat)
+        {
+            var contact = seat.ContactWPerK * f.Contact;
+            return contact > 0 && seat.SheetWPerK > 0 ? 1 / ((1 / contact) + (1 / seat.SheetWPerK)) : 0;
+        }
+
+        var sheet = spec.Seats.Sum(Way);
+        SinkHeat Out(int to, double share, bool seat = false) =>
+            new(Fins, to, Base, Room, spec.Sink, share, f.SinkResistance, sheet, seat);
+        foreach (var seat in spec.Seats.Where(_ => sheet > 0))
+        {
+            links.Add(Out(Panels[seat.Panel], Way(seat) / sheet, seat: true));
+        }
+
         var walls = Inside(PanelZone.Channel);
         if (walls.Count == 0)
         {
@@ -130,24 +142,6 @@ public sealed class LightNetwork
             {
                 links.Add(new Conduction(panel, Room, forced / 2));
             }
-        }
-
-        foreach (var seat in spec.Seats)
-        {
-            var contact = seat.ContactWPerK * f.Contact;
-            var way = contact > 0 && seat.SheetWPerK > 0 ? 1 / ((1 / contact) + (1 / seat.SheetWPerK)) : 0;
-            links.Add(
-                new SeatHeat(
-                    ChannelAir,
-                    Panels[seat.Panel],
-                    Base,
-                    Room,
-                    spec.Sink,
-                    way,
-                    1 - spec.RadiatedShare,
-                    f.SinkResistance
-                )
-            );
         }
 
         links.Add(

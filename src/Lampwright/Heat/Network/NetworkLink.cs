@@ -174,13 +174,21 @@ public sealed record AirStream(int From, int To, int Room, double FanWPerK, doub
 }
 
 /// <summary>A share of the heat that a sink gives off at a temperature of its base, as its curve says.</summary>
+/// <remarks>
+/// <para>Sheet that the sink is screwed to takes its part of that heat, as the second of two ways side by side: Q·G·ΔT/(Q + G·ΔT) of all,
+/// never more than all; the air and the walls round the fins share the rest. The base is not counted cooler for it, which is on the safe
+/// side.</para>
+/// Source: two conductances in parallel. Checked by: invariant.
+/// </remarks>
 /// <param name="From">Node the heat leaves: the fins.</param>
-/// <param name="To">Node it enters: the air round them, a wall, the room.</param>
+/// <param name="To">Node it enters: the air round them, a wall, the sheet, the room.</param>
 /// <param name="Base">The base, which drives it.</param>
 /// <param name="Room">The room, which the curve counts from.</param>
 /// <param name="Curve">Rise of the sink over its heat in this scene.</param>
-/// <param name="Share">Share of the heat that takes this way, 0 to 1.</param>
+/// <param name="Share">Share of the heat that takes this way, 0 to 1, of what the sheet leaves; of the sheet's where <paramref name="IsSeat"/>.</param>
 /// <param name="ResistanceFactor">Error of the sink's resistance, 1 at nominal.</param>
+/// <param name="SeatWPerK">From the base through joint and sheet to the room, W/K, 0 or above.</param>
+/// <param name="IsSeat">True for the sheet's part, false for what it leaves.</param>
 public sealed record SinkHeat(
     int From,
     int To,
@@ -188,47 +196,9 @@ public sealed record SinkHeat(
     int Room,
     SinkCurve Curve,
     double Share = 1,
-    double ResistanceFactor = 1
-) : NetworkLink(From, To)
-{
-    /// <inheritdoc/>
-    internal override int Hot => Base;
-
-    /// <inheritdoc/>
-    internal override int Cold => Room;
-
-    /// <inheritdoc/>
-    internal override LinkHeat At(double hotK, double coldK)
-    {
-        var (w, slope) = Curve.HeatW((hotK - coldK) / ResistanceFactor);
-        slope = Share * slope / ResistanceFactor;
-        return new(Share * w, slope, -slope);
-    }
-}
-
-/// <summary>Heat that sheet screwed to a sink takes over from what the sink's air would take.</summary>
-/// <remarks>
-/// The sink's curve is all that leaves its base; the sheet takes its part of that as one of two ways side by side:
-/// Q·G·ΔT/(Q + G·ΔT), never more than all. The base is not counted cooler for it, which is on the safe side.
-/// Source: two conductances in parallel. Checked by: invariant.
-/// </remarks>
-/// <param name="From">The air that does not get it.</param>
-/// <param name="To">The sheet.</param>
-/// <param name="Base">The base, which drives it.</param>
-/// <param name="Room">The room, against which the sheet's own way counts.</param>
-/// <param name="Curve">Rise of the sink over its heat in this scene.</param>
-/// <param name="WPerK">From the base through joint and sheet to the room, W/K, 0 or above.</param>
-/// <param name="Share">Share of the sink's heat that could take this way, 0 to 1.</param>
-/// <param name="ResistanceFactor">Error of the sink's resistance, 1 at nominal.</param>
-public sealed record SeatHeat(
-    int From,
-    int To,
-    int Base,
-    int Room,
-    SinkCurve Curve,
-    double WPerK,
-    double Share = 1,
-    double ResistanceFactor = 1
+    double ResistanceFactor = 1,
+    double SeatWPerK = 0,
+    bool IsSeat = false
 ) : NetworkLink(From, To)
 {
     /// <inheritdoc/>
@@ -241,20 +211,19 @@ public sealed record SeatHeat(
     internal override LinkHeat At(double hotK, double coldK)
     {
         var d = hotK - coldK;
-        if (d <= 0 || WPerK <= 0)
+        var (q, by) = Curve.HeatW(d / ResistanceFactor);
+        by /= ResistanceFactor;
+        var seat = SeatWPerK * d;
+        if (SeatWPerK <= 0 || Math.Abs(q + seat) < 1e-12)
         {
-            return default;
+            return IsSeat ? default : new(Share * q, Share * by, -Share * by);
         }
 
-        var (w, by) = Curve.HeatW(d / ResistanceFactor);
-        var (q, slope, seat) = (Share * w, Share * by / ResistanceFactor, WPerK * d);
+        // Both grow with the rise from zero, so that their quotient has no pole.
         var sum = q + seat;
-        if (sum <= 0)
-        {
-            return default;
-        }
-
-        var bend = ((slope * seat * seat) + (WPerK * q * q)) / (sum * sum);
-        return new(q * seat / sum, bend, -bend);
+        var taken = q * seat / sum;
+        var takenBy = ((by * seat * seat) + (SeatWPerK * q * q)) / (sum * sum);
+        var (w, slope) = IsSeat ? (taken, takenBy) : (q - taken, by - takenBy);
+        return new(Share * w, Share * slope, -Share * slope);
     }
 }

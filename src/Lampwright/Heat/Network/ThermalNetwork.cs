@@ -3,7 +3,8 @@ namespace Lampwright.Heat.Network;
 /// <summary>Nodes, ways of heat between them and heat set free: the box as a network.</summary>
 /// <remarks>
 /// <para>Steady: damped Newton on the heat that each node keeps. The last guess is never given as a value: where it does not come to
-/// rest, <see cref="NetworkSolve"/> says which node kept how much.</para>
+/// rest, <see cref="NetworkSolve"/> says which node kept how much. A balance that the smallest push would drive away from is no rest
+/// either.</para>
 /// Validity: each node even in temperature. Source: Incropera ch. 3 and 4 (nodal balances). Accuracy: the balance closes to 1e-6 of the
 /// heat. Checked by: solver (an independent one in tests/Lampwright.References/Heat/Network), invariant (energy).
 /// </remarks>
@@ -56,6 +57,9 @@ public sealed class ThermalNetwork
     /// <summary>The nodes.</summary>
     public IReadOnlyList<NetworkNode> Nodes { get; }
 
+    /// <summary>The ways of heat, in the order they were given.</summary>
+    public IReadOnlyList<NetworkLink> Links => links;
+
     /// <summary>Count of nodes whose temperature is to be found.</summary>
     public int Free { get; }
 
@@ -89,7 +93,7 @@ public sealed class ThermalNetwork
             norm = Norm(keeps);
             if (norm <= Settled(kelvin))
             {
-                return Rest(kelvin, norm, pass);
+                return solver.Factor(slopes) && Stays(solver) ? Rest(kelvin, norm, pass) : RunsAway(kelvin, pass);
             }
 
             // slopes·step = -keeps
@@ -108,9 +112,11 @@ public sealed class ThermalNetwork
             if (!Step(kelvin, old, trial, keeps, norm))
             {
                 // No shorter step helps: at the last bits of the numbers this is rest, else it is told.
-                Balance(kelvin, keeps, null);
+                Balance(kelvin, keeps, slopes);
                 norm = Norm(keeps);
-                return norm <= 100 * Settled(kelvin) ? Rest(kelvin, norm, pass) : Stuck(keeps, norm, pass);
+                return norm > 100 * Settled(kelvin) ? Stuck(keeps, norm, pass)
+                    : solver.Factor(slopes) && Stays(solver) ? Rest(kelvin, norm, pass)
+                    : RunsAway(kelvin, pass);
             }
         }
 
@@ -168,6 +174,22 @@ public sealed class ThermalNetwork
                 slopes[(row * Free) + seen] += source.WPerK;
             }
         }
+    }
+
+    /// <summary>Temperatures in which nodes without capacity follow the others, which stay where they are.</summary>
+    internal double[] Followed(double[] kelvin)
+    {
+        if (Nodes.All(n => n.FixedK is not null || n.CapacityJPerK > 0))
+        {
+            return kelvin;
+        }
+
+        var held = new ThermalNetwork(
+            [.. Nodes.Select((n, i) => n.CapacityJPerK > 0 || n.FixedK is not null ? n with { FixedK = kelvin[i] } : n)],
+            links,
+            sources
+        );
+        return held.Steady(kelvin).Result is { } rest ? [.. rest.Kelvin] : kelvin;
     }
 
     /// <summary>Place of a node among the free ones; -1 for one of given temperature.</summary>
@@ -243,6 +265,16 @@ public sealed class ThermalNetwork
 
         var fixedW = sources.Where(s => place[s.Node] < 0).Sum(s => s.At(kelvin));
         return new(new(kelvin, SourceW(kelvin), leaves + fixedW, norm, passes), norm, "", passes);
+    }
+
+    // A node that is pushed a little must come back: det(-J) > 0, or one way of moving grows without end.
+    private bool Stays(Elimination solver) => solver.Sign * (Free % 2 == 0 ? 1 : -1) > 0;
+
+    private NetworkSolve RunsAway(double[] kelvin, int passes)
+    {
+        var steepest = sources.MaxBy(s => s.WPerK);
+        var node = steepest is null ? "" : Nodes[steepest.Node].Name;
+        return new(null, Math.Abs(steepest?.At(kelvin) ?? 0), node, passes);
     }
 
     private NetworkSolve Stuck(double[] keeps, double norm, int passes)

@@ -13,7 +13,7 @@ public sealed record HarmLimit(int Node, double Kelvin, string What);
 /// <param name="SensedK">What the cut-out feels at that moment, behind its lag, K; at the end where no limit is reached.</param>
 /// <param name="LeastK">Lowest setting that never trips in normal use, K.</param>
 /// <param name="MostK">Highest setting that trips before harm, K; infinite where nothing is harmed.</param>
-/// <param name="SettingK">Setting to buy, K: a whole five degrees Celsius inside; null where none exists.</param>
+/// <param name="SettingK">Setting to buy, K: a whole five degrees Celsius in the middle; null where none exists.</param>
 /// <param name="TripsAfterS">When the upper end of its tolerance trips after the fan stops, s; null where it does not.</param>
 public sealed record CutOutWindow(
     double NormalK,
@@ -74,8 +74,10 @@ public static class CutOut
         double? setting = null;
         if (most >= least)
         {
-            // The lowest that a shop sells inside the window: every kelvin less is a kelvin less at the junction.
-            var step = (Math.Ceiling((least - Physics.ZeroCelsius) / 5) * 5) + Physics.ZeroCelsius;
+            // A whole five degrees in the middle of the window, as far from use as from harm; where nothing is harmed, 15 K over use.
+            var middle = double.IsFinite(most) ? 0.5 * (least + most) : least + 15;
+            var step = (Math.Floor((middle - Physics.ZeroCelsius) / 5) * 5) + Physics.ZeroCelsius;
+            step = step < least ? step + 5 : step;
             setting = step <= most ? step : null;
         }
 

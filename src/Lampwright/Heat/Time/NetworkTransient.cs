@@ -62,7 +62,8 @@ public static class NetworkTransient
         {
             (this.network, this.untilS, this.tolerance) = (network, untilS, tolerance);
             free = network.Free;
-            kelvin = network.Start([.. startK]);
+            // Nodes without capacity have no temperature of their own to start from.
+            kelvin = network.Followed(network.Start([.. startK]));
             start = [.. kelvin];
             at = [.. kelvin];
             nodes = [.. Enumerable.Range(0, kelvin.Length).Where(i => network.PlaceOf(i) >= 0)];

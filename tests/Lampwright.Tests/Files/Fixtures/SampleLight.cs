@@ -161,6 +161,7 @@ internal static class SampleLight
         var flows = Enumerable.Range(0, 25).Select(i => 2.5 * i).ToList();
         return new()
         {
+            Box = SampleBox.Box,
             Scenes = [Scene("normal", 22, 40, true), Scene("hot", 32, 46, true), Scene("fan stopped", 22, 70, false)],
             Staircase =
             [

@@ -1,0 +1,127 @@
+using Lampwright.Heat.Network;
+using Lampwright.Heat.Time;
+
+namespace Lampwright.Tests.Heat.Network;
+
+public sealed class LightNetworkTests
+{
+    private static IReadOnlyList<double> Rest(LightNetworkSpec spec) =>
+        LightNetwork.Of(spec).Network.Steady().Result!.Kelvin;
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Its_base_is_where_the_sinks_own_curve_says(bool fanRuns)
+    {
+        var spec = NetworkSamples.Light(fanRuns) with { EmitterWPerK = 0 };
+        var light = LightNetwork.Of(spec);
+        var rest = light.Network.Steady().Result!;
+        Assert.InRange(rest.BalanceError, -1e-6, 1e-6);
+        Assert.Equal(spec.Sink.BaseRiseK(40), rest.Kelvin[light.Base] - 300, 1e-3);
+        Assert.Equal(40 * 0.42, rest.Kelvin[light.Junction] - rest.Kelvin[light.Base], 1e-6);
+    }
+
+    [Fact]
+    public void Nothing_jumps_when_the_fan_slows_to_rest()
+    {
+        var last = Rest(NetworkSamples.Light(true, volts: 0.4));
+        last = Slow(0.4);
+        for (var volts = 0.39; volts > 1e-4; volts *= 0.95)
+        {
+            var now = Slow(volts);
+            for (var i = 0; i < now.Count; i++)
+            {
+                Assert.True(Math.Abs(now[i] - last[i]) < 6, $"at {volts:F4} node {i} jumps from {last[i]} to {now[i]}");
+            }
+
+            last = now;
+        }
+
+        // The last step, from a breath of air to none, must be small.
+        var breath = Rest(NetworkSamples.Light(true, volts: 1e-4) with { RadiatedShare = 0.3, WallFilmWPerM2K = 0 });
+        var still = Rest(NetworkSamples.Light(false) with { RadiatedShare = 0.3 });
+        Assert.All(breath.Zip(still), p => Assert.Equal(p.Second, p.First, 0.5));
+
+        static IReadOnlyList<double> Slow(double volts) =>
+            Rest(NetworkSamples.Light(true, volts: volts) with { RadiatedShare = 0.3, WallFilmWPerM2K = 12 * volts });
+    }
+
+    [Fact]
+    public void More_fan_is_cooler()
+    {
+        var before = double.PositiveInfinity;
+        foreach (var volts in new[] { 0.2, 0.4, 0.6, 0.8, 1.0 })
+        {
+            var hottest = Rest(NetworkSamples.Light(true, volts: volts)).Max();
+            Assert.True(hottest < before);
+            before = hottest;
+        }
+    }
+
+    [Fact]
+    public void The_drivers_heat_stays_in_its_compartment_and_absorbed_light_in_the_front()
+    {
+        var spec = NetworkSamples.Light(true) with { Bridges = [], Seats = [] };
+        var light = LightNetwork.Of(spec);
+        var all = light.Network.Steady().Result!.Kelvin;
+        var idle = Rest(spec with { DriverW = 0, ChainW = 0 });
+        var dark = Rest(spec with { ReflectorW = 0, DiffuserW = 0 });
+        Assert.True(all[light.Driver] > idle[light.Driver] + 5);
+        Assert.Equal(idle[light.Panels[4]], all[light.Panels[4]], 1e-6);
+        Assert.True(all[light.Reflector] > dark[light.Reflector] + 2);
+        Assert.True(all[light.Diffuser] > dark[light.Diffuser] + 1);
+        Assert.Equal(dark[light.Panels[2]], all[light.Panels[2]], 1e-6);
+    }
+
+    [Fact]
+    public void Sheet_and_joints_warm_the_neighbours()
+    {
+        var spec = NetworkSamples.Light(true);
+        var light = LightNetwork.Of(spec);
+        var joined = light.Network.Steady().Result!.Kelvin;
+        var parted = Rest(spec with { Bridges = [], Seats = [] });
+        Assert.True(joined[light.Panels[0]] > parted[light.Panels[0]] + 0.5);
+        Assert.True(joined[light.Panels[4]] > parted[light.Panels[4]] + 0.5);
+    }
+
+    // Errors one at a time, added by squares, against all of them drawn together.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Bands_hold_what_draws_of_all_errors_together_give(bool fanRuns)
+    {
+        var spec = NetworkSamples.Light(fanRuns);
+        var rest = Rest(spec);
+        var halves = CourseBand.Halves(fanRuns, rest, f => Rest(spec with { Factors = f }));
+        var chance = new Random(5);
+        var draws = new double[rest.Count][];
+        const int Count = 400;
+        for (var i = 0; i < draws.Length; i++)
+        {
+            draws[i] = new double[Count];
+        }
+
+        for (var d = 0; d < Count; d++)
+        {
+            var factors = NetworkFactors.Nominal;
+            foreach (var (error, with) in NetworkFactors.All(fanRuns))
+            {
+                var normal = Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());
+                factors = with(factors, Math.Exp(Math.Log(1 + error.HalfWidth) * normal / 1.645));
+            }
+
+            var drawn = Rest(spec with { Factors = factors });
+            for (var i = 0; i < drawn.Count; i++)
+            {
+                draws[i][d] = drawn[i];
+            }
+        }
+
+        for (var i = 1; i < rest.Count; i++)
+        {
+            Array.Sort(draws[i]);
+            var half = (draws[i][(int)(0.95 * Count)] - draws[i][(int)(0.05 * Count)]) / 2;
+            Assert.True(halves[i] / half is > 0.8 and < 1.3, $"node {i}: {halves[i]} against {half}");
+        }
+    }
+}
