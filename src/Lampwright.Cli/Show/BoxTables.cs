@@ -15,7 +15,12 @@ internal static class BoxTables
         foreach (var scene in box.Scenes.Where(s => s.Name is "hot" or "fan stopped, hot"))
         {
             var skins = new Cells("skin", ">°C", ">limit °C", "may be touched for");
-            foreach (var n in scene.Nodes.Where(n => n.Kind == "skin").OrderByDescending(n => n.TemperatureC.Value).Take(MostSkins))
+            foreach (
+                var n in scene
+                    .Nodes.Where(n => n.Kind == "skin")
+                    .OrderByDescending(n => n.TemperatureC.Value)
+                    .Take(MostSkins)
+            )
             {
                 skins.Row(
                     Cells.Of(n.Name),
@@ -25,7 +30,10 @@ internal static class BoxTables
                 );
             }
 
-            skins.On(screen, $"Hottest skins, {scene.Name}, air {Numbers.Fixed(scene.AmbientC, 0)} °C, brightest position");
+            skins.On(
+                screen,
+                $"Hottest skins, {scene.Name}, air {Numbers.Fixed(scene.AmbientC, 0)} °C, brightest position"
+            );
         }
 
         screen.WriteLine(
@@ -35,8 +43,16 @@ internal static class BoxTables
         {
             screen.WriteLine(
                 $"Fan stops at full light and {Numbers.Fixed(stop.AmbientC, 0)} °C: "
-                    + (stop.JunctionLimitS is { } j ? $"junction over its limit after {Time(j.Value)} ({Time(j.Low)} to {Time(j.High)}); " : "the junction stays below its limit; ")
-                    + (stop.SkinLimitS is { } s ? $"{stop.Skin} too hot to touch after {Time(s.Value)}; " : "no skin gets too hot; ")
+                    + (
+                        stop.JunctionLimitS is { } j
+                            ? $"junction over its limit after {Time(j.Value)} ({Time(j.Low)} to {Time(j.High)}); "
+                            : "the junction stays below its limit; "
+                    )
+                    + (
+                        stop.SkinLimitS is { } s
+                            ? $"{stop.Skin} too hot to touch after {Time(s.Value)}; "
+                            : "no skin gets too hot; "
+                    )
                     + $"light falls by {Numbers.Fixed(stop.LightLossStops, 2)} stops, which {(stop.LossShows ? "shows" : "nobody sees")}."
             );
         }
@@ -45,7 +61,11 @@ internal static class BoxTables
         {
             screen.WriteLine(
                 $"Cut-out in the driver's input: {best.Place}, {Numbers.Fixed(setting, 0)} °C ± 5 K"
-                    + (best.MostC is { } most ? $" (from {Numbers.Fixed(best.LeastC, 0)} to {Numbers.Fixed(most, 0)} °C would do)." : " (nothing is harmed without one).")
+                    + (
+                        best.MostC is { } most
+                            ? $" (from {Numbers.Fixed(best.LeastC, 0)} to {Numbers.Fixed(most, 0)} °C would do)."
+                            : " (nothing is harmed without one)."
+                    )
             );
         }
 
@@ -64,7 +84,9 @@ internal static class BoxTables
 
         if (box.Duty is { OnS: { } on, OffS: { } off })
         {
-            screen.WriteLine($"At {Numbers.Fixed(box.Duty.AmbientC, 0)} °C: {Time(on)} on, {Time(off)} off ({box.Duty.What}).");
+            screen.WriteLine(
+                $"At {Numbers.Fixed(box.Duty.AmbientC, 0)} °C: {Time(on)} on, {Time(off)} off ({box.Duty.What})."
+            );
         }
 
         if (box.Life is { } life)
@@ -80,9 +102,8 @@ internal static class BoxTables
     private static string Contact(double? seconds) =>
         seconds switch
         {
-            null => "–",
+            null => "any time",
             0 => "not at all",
-            { } s when double.IsInfinity(s) => "any time",
             { } s => Time(s),
         };
 

@@ -75,8 +75,8 @@ internal static class BoxJson
                 json.Text("kind", n.Kind);
                 json.Predicted("temperatureC", n.TemperatureC);
                 json.Plain("limitC", n.LimitC);
-                json.Plain("touchS", Finite(n.TouchS));
-                json.Plain("burnS", Finite(n.BurnS));
+                json.Plain("touchS", n.TouchS);
+                json.Plain("burnS", n.BurnS);
             }
         );
     }
@@ -163,6 +163,4 @@ internal static class BoxJson
         );
         json.Text("why", life.Why);
     }
-
-    private static double? Finite(double? s) => s is { } v && double.IsFinite(v) ? v : null;
 }

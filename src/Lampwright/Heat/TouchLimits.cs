@@ -79,7 +79,9 @@ public static class TouchLimits
     public static double? LongestContactS(TouchStandard standard, TouchMaterial material, double surfaceK)
     {
         var rows = All.Where(r => r.Standard == standard && r.Material == material).ToList();
-        return rows.Count == 0 ? null : rows.Where(r => surfaceK <= r.LowK).Select(r => r.UpToS).DefaultIfEmpty(0).Max();
+        return rows.Count == 0
+            ? null
+            : rows.Where(r => surfaceK <= r.LowK).Select(r => r.UpToS).DefaultIfEmpty(0).Max();
     }
 
     /// <summary>Shortest contact in the table whose burn threshold a surface passes, s; infinite where it passes none.</summary>

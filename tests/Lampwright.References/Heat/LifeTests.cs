@@ -14,7 +14,13 @@ public sealed class LifeTests
     [InlineData("L.T-2a", 1.02, 4.5e-6, 0.7, 83662)]
     [InlineData("L.T-2b", 0.985, 1.1e-5, 0.7, 31051)]
     public void Hours_to_a_share(string id, double b, double alpha, double share, double hours) =>
-        Check.Absolute(id, hours, LumenMaintenance.HoursTo(Fit(b, alpha), share), 1, $"B {b}, alpha {alpha}, share {share}");
+        Check.Absolute(
+            id,
+            hours,
+            LumenMaintenance.HoursTo(Fit(b, alpha), share),
+            1,
+            $"B {b}, alpha {alpha}, share {share}"
+        );
 
     [Fact]
     public void Between_two_temperatures()

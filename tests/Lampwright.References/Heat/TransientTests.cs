@@ -15,17 +15,8 @@ public sealed class TransientTests
         params NetworkNode[] others
     )
     {
-        var network = new ThermalNetwork(
-            [.. others, new NetworkNode("lump", capacity)],
-            links(others.Length),
-            []
-        );
-        return NetworkTransient.Follow(
-            network,
-            [.. others.Select(o => o.FixedK!.Value), startK],
-            untilS,
-            tolerance
-        );
+        var network = new ThermalNetwork([.. others, new NetworkNode("lump", capacity)], links(others.Length), []);
+        return NetworkTransient.Follow(network, [.. others.Select(o => o.FixedK!.Value), startK], untilS, tolerance);
     }
 
     // Incropera Ex. 5.1 p. 261: the bead of a thermocouple. [published, second-hand]
@@ -99,7 +90,13 @@ public sealed class TransientTests
             i => [new Conduction(i, 0, 8 * area)],
             new NetworkNode("room", 0, 293.15)
         );
-        Check.Relative("H.TR-05", 12.2 * 3600, course.FirstS(1, 298.15, false)!.Value, 0.005, "h 8, 37 to 25 in 20 degC");
+        Check.Relative(
+            "H.TR-05",
+            12.2 * 3600,
+            course.FirstS(1, 298.15, false)!.Value,
+            0.005,
+            "h 8, 37 to 25 in 20 degC"
+        );
     }
 
     // Lienhard Ex. 2.9 p. 77: a resistor on a board. [published, second-hand]

@@ -45,14 +45,21 @@ public sealed class BoxTests
                 skins,
                 s =>
                 {
-                    Assert.True(s.TemperatureC.Low <= s.TemperatureC.Value && s.TemperatureC.Value <= s.TemperatureC.High);
+                    Assert.True(
+                        s.TemperatureC.Low <= s.TemperatureC.Value && s.TemperatureC.Value <= s.TemperatureC.High
+                    );
                     Assert.True(s.TemperatureC.Value >= scene.AmbientC - 1e-6, s.Name);
                     Assert.NotNull(s.LimitC);
                 }
             );
         }
 
-        Assert.InRange(box.Flows.Where(f => f.To == "room").Sum(f => f.HeatW) / box.Flows.Where(f => f.From == "junction").Sum(f => f.HeatW), 1, 3);
+        Assert.InRange(
+            box.Flows.Where(f => f.To == "room").Sum(f => f.HeatW)
+                / box.Flows.Where(f => f.From == "junction").Sum(f => f.HeatW),
+            1,
+            3
+        );
     }
 
     [Fact]
@@ -66,7 +73,11 @@ public sealed class BoxTests
         Assert.True(box.WarmUp.To90S.Low < box.WarmUp.To90S.Value && box.WarmUp.To90S.Value < box.WarmUp.To90S.High);
         Assert.All(warm.ValueC.Zip(warm.HighC), p => Assert.True(p.Second >= p.First));
         var stop = box.FanStop!;
-        Assert.Equal(box.Scenes[1].Nodes.First(n => n.Name == "junction").TemperatureC.Value, stop.Curves.Lines[0].ValueC[0], 1e-3);
+        Assert.Equal(
+            box.Scenes[1].Nodes.First(n => n.Name == "junction").TemperatureC.Value,
+            stop.Curves.Lines[0].ValueC[0],
+            1e-3
+        );
         Assert.NotNull(stop.JunctionLimitS);
         Assert.True(stop.LightLossStops > 0);
         Assert.Equal("the fan stops", stop.Events[0].What);
@@ -78,11 +89,15 @@ public sealed class BoxTests
     {
         var best = Banded.Value.Heat!.Box!.CutOuts.Single(c => c.Best);
         Assert.True(best.LeastC <= best.SettingC && best.SettingC <= best.MostC && best.TripsAfterS < best.HarmAfterS);
-        var built = Prepared($"[cutout.main]\nplace = \"{best.Place}\"\nopens = \"{best.SettingC:0} degC ± 5 K\"\n").Nominal();
+        var built = Prepared($"[cutout.main]\nplace = \"{best.Place}\"\nopens = \"{best.SettingC:0} degC ± 5 K\"\n")
+            .Nominal();
         var played = Assert.Single(built.Heat!.Box!.Played);
         Assert.Equal("protects", played.Verdict);
         Assert.True(played.JunctionAtTripC < 120);
-        Assert.DoesNotContain(built.Findings, f => f.Rule == BoxRules.CutOutTooLate || f.Rule == BoxRules.CutOutTripsInUse);
+        Assert.DoesNotContain(
+            built.Findings,
+            f => f.Rule == BoxRules.CutOutTooLate || f.Rule == BoxRules.CutOutTripsInUse
+        );
     }
 
     [Fact]
@@ -90,7 +105,9 @@ public sealed class BoxTests
     {
         var rooms = Banded.Value.Heat!.Box!.RoomLimits;
         Assert.Equal(Banded.Value.Steps!.Combinations.Count, rooms.Count);
-        Assert.True(rooms[^1].AmbientC.Value > rooms[0].AmbientC.Value || rooms[0].AmbientC.Value > rooms[^1].AmbientC.Value);
+        Assert.True(
+            rooms[^1].AmbientC.Value > rooms[0].AmbientC.Value || rooms[0].AmbientC.Value > rooms[^1].AmbientC.Value
+        );
         Assert.All(rooms, r => Assert.True(r.AmbientC.Low <= r.AmbientC.Value && r.AmbientC.Value <= r.AmbientC.High));
         Assert.Equal(1, Banded.Value.Heat!.Box!.Duty.Share);
     }
@@ -132,8 +149,14 @@ public sealed class BoxTests
     [Fact]
     public void A_driver_may_be_too_hot_only_for_its_neighbours()
     {
-        Assert.Contains(BoxRules.DriverHeatedByNeighbours, Changed("case_max         = \"90 degC\"", "case_max         = \"70 degC\""));
-        Assert.DoesNotContain(BoxRules.DriverHeatedByNeighbours, Changed("case_max         = \"90 degC\"", "case_max         = \"75 degC\""));
+        Assert.Contains(
+            BoxRules.DriverHeatedByNeighbours,
+            Changed("case_max         = \"90 degC\"", "case_max         = \"70 degC\"")
+        );
+        Assert.DoesNotContain(
+            BoxRules.DriverHeatedByNeighbours,
+            Changed("case_max         = \"90 degC\"", "case_max         = \"75 degC\"")
+        );
     }
 
     [Fact]
@@ -143,7 +166,8 @@ public sealed class BoxTests
         string Test(string last) =>
             $"maintenance = [{{ case = \"85 degC\", samples = 20, hours = [\"0 h\", \"1000 h\", \"2000 h\", \"3000 h\", \"4000 h\", \"5000 h\", \"{last}\"], shares = [1, 0.999, 0.995, 0.992, 0.988, 0.985, 0.981] }}]\ncct              = \"4000 K\"";
         Assert.Contains(BoxRules.LifeNotClaimed, Changed("cct              = \"4000 K\"", Test("5500 h")));
-        var told = Light(Text.Replace("cct              = \"4000 K\"", Test("6000 h"), StringComparison.Ordinal)).Nominal();
+        var told = Light(Text.Replace("cct              = \"4000 K\"", Test("6000 h"), StringComparison.Ordinal))
+            .Nominal();
         Assert.DoesNotContain(told.Findings, f => f.Rule == BoxRules.LifeNotClaimed);
         Assert.Equal(36000, told.Heat!.Box!.Life!.Hours);
         Assert.Equal(25, told.Heat.Box.Life.Curve.Count);

@@ -94,7 +94,14 @@ internal static class SchemaElectric
                 kind: KeyKind.ListOfTables,
                 absent: "nothing is said of life"
             )
-            .Quantity("case", Dimension.Temperature, "0 degC", "150 degC", "Case temperature of the test.", required: true)
+            .Quantity(
+                "case",
+                Dimension.Temperature,
+                "0 degC",
+                "150 degC",
+                "Case temperature of the test.",
+                required: true
+            )
             .Count("samples", 1, 10_000, "Count of units tested.", required: true)
             .Quantity(
                 "hours",

@@ -45,8 +45,8 @@ public sealed record BoxScene(string Name, double AmbientC, IReadOnlyList<BoxNod
 /// <param name="Kind"><c>inside</c>, <c>air</c> or <c>skin</c>.</param>
 /// <param name="TemperatureC">Temperature, °C.</param>
 /// <param name="LimitC">Its limit, °C; null where it has none. Of skin: metal, glass or plastic touched for a few seconds.</param>
-/// <param name="TouchS">Of skin: longest contact that the limits of equipment allow, s; infinite where any, 0 where none.</param>
-/// <param name="BurnS">Of skin: contact from which the burn threshold is passed, s; infinite where it never is.</param>
+/// <param name="TouchS">Of skin: longest contact that the limits of equipment allow, s: 0 where none, null where any.</param>
+/// <param name="BurnS">Of skin: contact from which the burn threshold is passed, s; null where it never is.</param>
 public sealed record BoxNode(
     string Name,
     string Kind,

@@ -83,7 +83,16 @@ internal static class BoxCutOuts
             }
 
             list.Add(
-                new(cutOut.Name, cutOut.Place, opens.Nominal - ZeroC, tolerance, normalK - ZeroC, trips, junction, verdict)
+                new(
+                    cutOut.Name,
+                    cutOut.Place,
+                    opens.Nominal - ZeroC,
+                    tolerance,
+                    normalK - ZeroC,
+                    trips,
+                    junction,
+                    verdict
+                )
             );
         }
 
@@ -107,7 +116,13 @@ internal static class BoxCutOuts
                 {
                     Kelvin = Math.Max(
                         rest[l.Node] + 0.1,
-                        l.Kelvin - (DifferenceError * Math.Abs(l.Kelvin - course.KelvinAt(place, course.FirstS(l.Node, l.Kelvin) ?? course.EndS)))
+                        l.Kelvin
+                            - (
+                                DifferenceError
+                                * Math.Abs(
+                                    l.Kelvin - course.KelvinAt(place, course.FirstS(l.Node, l.Kelvin) ?? course.EndS)
+                                )
+                            )
                     ),
                 }
             )

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Lampwright.Evaluation.Build;
-using Lampwright.Evaluation.Coupling;
 using Lampwright.Findings;
 using Lampwright.Heat;
 using Lampwright.Heat.Network;
@@ -74,9 +73,17 @@ internal static class BoxFindings
         }
 
         // The same box with emitter and front dark is the driver by itself.
-        var dark = hot.Dark with { DriverW = hot.Spec.DriverW, ChainW = hot.Spec.ChainW };
+        var dark = hot.Dark with
+        {
+            DriverW = hot.Spec.DriverW,
+            ChainW = hot.Spec.ChainW,
+        };
         var by = LightNetwork.Of(dark);
-        if (by.Network.Steady([.. hot.Kelvin]).Result is { } rest && rest.Kelvin[by.Driver] - ZeroC is var alone && alone <= most)
+        if (
+            by.Network.Steady([.. hot.Kelvin]).Result is { } rest
+            && rest.Kelvin[by.Driver] - ZeroC is var alone
+            && alone <= most
+        )
         {
             yield return BoxRules.DriverHeatedByNeighbours.At(
                 study.Light.Inputs.Parts.DriverPath + ".case_max",
@@ -121,12 +128,20 @@ internal static class BoxFindings
             var path = "cutout." + cutOut.Name;
             if (cutOut.In != "driver input")
             {
-                yield return BoxRules.CutOutInWrongLine.At(path + ".in", $"It opens the {cutOut.In}.", cutOut.In, "driver input");
+                yield return BoxRules.CutOutInWrongLine.At(
+                    path + ".in",
+                    $"It opens the {cutOut.In}.",
+                    cutOut.In,
+                    "driver input"
+                );
             }
 
             if (BoxStudy.NodeOf(study.Hot!.Light, cutOut.Place) < 0)
             {
-                yield return BoxRules.CutOutPlaceUnknown.At(path + ".place", $"Nothing is computed at \"{cutOut.Place}\".");
+                yield return BoxRules.CutOutPlaceUnknown.At(
+                    path + ".place",
+                    $"Nothing is computed at \"{cutOut.Place}\"."
+                );
             }
         }
 
@@ -135,7 +150,10 @@ internal static class BoxFindings
             foreach (var played in BoxCutOuts.Played(study))
             {
                 var path = $"cutout.{played.Name}.opens";
-                var setting = string.Create(CultureInfo.InvariantCulture, $"{played.OpensC:0} °C ± {played.ToleranceK:0.#} K");
+                var setting = string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{played.OpensC:0} °C ± {played.ToleranceK:0.#} K"
+                );
                 if (played.Verdict == "too late")
                 {
                     yield return BoxRules.CutOutTooLate.At(
@@ -159,7 +177,11 @@ internal static class BoxFindings
                 }
             }
         }
-        else if (Harms(study) && BoxCutOuts.Places(study) is { Count: > 0 } places && places.All(p => p.SettingC is null))
+        else if (
+            Harms(study)
+            && BoxCutOuts.Places(study) is { Count: > 0 } places
+            && places.All(p => p.SettingC is null)
+        )
         {
             var best = places.MaxBy(p => (p.MostC ?? 1e3) - p.LeastC)!;
             yield return BoxRules.NoCutOutSetting.At(

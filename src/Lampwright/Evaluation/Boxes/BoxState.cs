@@ -54,12 +54,7 @@ internal sealed class BoxState
     /// <summary>Half widths of the bands of all nodes at rest, K.</summary>
     public IReadOnlyList<double> Halves(double ambientHalfK) =>
         Kelvin is { } rest
-            ? CourseBand.Halves(
-                FanRuns,
-                rest,
-                f => Under(f).Network.Steady([.. rest]).Result?.Kelvin,
-                ambientHalfK
-            )
+            ? CourseBand.Halves(FanRuns, rest, f => Under(f).Network.Steady([.. rest]).Result?.Kelvin, ambientHalfK)
             : new double[Light.Network.Nodes.Count];
 
     /// <summary>Skins: panels that a hand reaches, and the diffuser; each with the limit for a touch of a few seconds.</summary>

@@ -65,8 +65,7 @@ internal sealed class BoxStudy
     public IReadOnlyList<double> HotHalves => _hotHalves.Value;
 
     /// <summary>Hottest junction allowed, K.</summary>
-    public double JunctionMaxK =>
-        Light.Inputs.Parts.Emitter.JunctionMax?.Nominal ?? CoupledLight.DefaultJunctionMaxK;
+    public double JunctionMaxK => Light.Inputs.Parts.Emitter.JunctionMax?.Nominal ?? CoupledLight.DefaultJunctionMaxK;
 
     /// <summary>Hottest case of the driver allowed, K.</summary>
     public double DriverMaxK => Light.Inputs.Parts.Driver?.CaseMax?.Nominal ?? HeatFindings.DriverCaseMaxK;
@@ -104,8 +103,7 @@ internal sealed class BoxStudy
             : null;
 
     /// <summary>The emitter's heat and curves at the brightest position of a scene.</summary>
-    public CoupledHeat HeatAt(int scene, bool fanRuns) =>
-        Light.HeatAt(_x, _row, scene, fanRuns, Light.Brightest);
+    public CoupledHeat HeatAt(int scene, bool fanRuns) => Light.HeatAt(_x, _row, scene, fanRuns, Light.Brightest);
 
     /// <summary>The room of a scene, °C, nominal.</summary>
     public double AmbientC(int scene) => _row[Light.ScenePlace(scene, SceneRow.AmbientC)];
@@ -125,7 +123,12 @@ internal sealed class BoxStudy
         var start = nominal ? hot.Kelvin : hot.Under(factors).Network.Steady([.. hot.Kelvin ?? []]).Result?.Kelvin;
         return start is null
             ? null
-            : NetworkTransient.Follow((nominal ? stopped.Light : stopped.Under(factors)).Network, start, LongestS, 5e-4);
+            : NetworkTransient.Follow(
+                (nominal ? stopped.Light : stopped.Under(factors)).Network,
+                start,
+                LongestS,
+                5e-4
+            );
     }
 
     /// <summary>Course of the light being switched on, under a set of errors.</summary>
@@ -137,12 +140,7 @@ internal sealed class BoxStudy
         }
 
         var network = normal.Under(factors).Network;
-        return NetworkTransient.Follow(
-            network,
-            [.. network.Nodes.Select(_ => normal.Spec.AmbientK)],
-            LongestS,
-            5e-4
-        );
+        return NetworkTransient.Follow(network, [.. network.Nodes.Select(_ => normal.Spec.AmbientK)], LongestS, 5e-4);
     }
 
     /// <summary>Course of the warm light being switched off, its fan with it, under a set of errors.</summary>

@@ -1,5 +1,4 @@
 using Lampwright.Evaluation.Coupling;
-using Lampwright.Evaluation.Maps;
 using Lampwright.Heat;
 using Lampwright.Heat.Network;
 using Lampwright.Tables;
@@ -162,7 +161,9 @@ internal sealed class NetworkMap
     {
         var losses = sink.AirLosses.Sum(l => l.KPerAreaSquared);
         return losses > 0 && double.IsFinite(losses)
-            ? air.Density * air.SpecificHeat * Math.Sqrt(2 * Physics.Gravity * sink.DraftM / (air.TemperatureK * losses))
+            ? air.Density
+                * air.SpecificHeat
+                * Math.Sqrt(2 * Physics.Gravity * sink.DraftM / (air.TemperatureK * losses))
             : 0;
     }
 
@@ -174,7 +175,8 @@ internal sealed class NetworkMap
         }
 
         var material = HeatMaterial.OfGrade(sink.Material);
-        var each = (Tables.SinkMaterial.Named(sink.Material)?.DensityKgPerM3 ?? material.DensityKgPerM3)
+        var each =
+            (Tables.SinkMaterial.Named(sink.Material)?.DensityKgPerM3 ?? material.DensityKgPerM3)
             * material.SpecificHeatJPerKgK;
         if (sink is not { Across: { } across, Along: { } along, BaseThickness: { } thick })
         {
@@ -202,9 +204,7 @@ internal sealed class NetworkMap
         var mass =
             driver?.Mass?.Nominal
             ?? (
-                driver?.Box is { } b
-                    ? b.Width.Nominal * b.Height.Nominal * b.Depth.Nominal * mixed.DensityKgPerM3
-                    : 0.2
+                driver?.Box is { } b ? b.Width.Nominal * b.Height.Nominal * b.Depth.Nominal * mixed.DensityKgPerM3 : 0.2
             );
         return mass * mixed.SpecificHeatJPerKgK;
     }

@@ -1,13 +1,11 @@
 using Lampwright.Design;
 using Lampwright.Evaluation.Assembling;
 using Lampwright.Evaluation.Coupling;
-using Lampwright.Evaluation.Maps;
 using Lampwright.Evaluation.Metalwork;
 using Lampwright.FitUp;
 using Lampwright.Geometry;
 using Lampwright.Heat;
 using Lampwright.Heat.Network;
-using Lampwright.Metal;
 using Lampwright.Tables;
 
 namespace Lampwright.Evaluation.Boxes;
@@ -57,24 +55,14 @@ internal sealed class SheetPanelsMap
     private readonly List<SinkSeat> _seats = [];
     private readonly HashSet<int> _covered = [];
 
-    private SheetPanelsMap(
-        LightDesign design,
-        LightParts parts,
-        IReadOnlyList<MadePart> made,
-        FitUpResult fitUp
-    )
+    private SheetPanelsMap(LightDesign design, LightParts parts, IReadOnlyList<MadePart> made, FitUpResult fitUp)
     {
         (_design, _parts, _made, _fitUp) = (design, parts, made, fitUp);
         _down = Orientation.Gravity(design);
     }
 
     /// <summary>The panels of a design; none where nothing is folded.</summary>
-    public static SheetPanels Of(
-        LightDesign design,
-        LightParts parts,
-        IReadOnlyList<MadePart> made,
-        FitUpResult fitUp
-    )
+    public static SheetPanels Of(LightDesign design, LightParts parts, IReadOnlyList<MadePart> made, FitUpResult fitUp)
     {
         var map = new SheetPanelsMap(design, parts, made, fitUp);
         map.Zones();
@@ -104,16 +92,21 @@ internal sealed class SheetPanelsMap
             }
         }
 
-        Take((_parts.Fan?.Air ?? []).Where(id => !id.StartsWith("sink.", StringComparison.Ordinal)).Select(Owner), PanelZone.Channel);
+        Take(
+            (_parts.Fan?.Air ?? []).Where(id => !id.StartsWith("sink.", StringComparison.Ordinal)).Select(Owner),
+            PanelZone.Channel
+        );
         var driver = _parts.DriverPath + ".";
         Take(
-            _design.Parts
-                .Where(p => p.Holes.Any(h => h.For.StartsWith(driver, StringComparison.Ordinal)))
+            _design
+                .Parts.Where(p => p.Holes.Any(h => h.For.StartsWith(driver, StringComparison.Ordinal)))
                 .Select(p => p.Name),
             PanelZone.Compartment
         );
         var front = _design.Joints.Where(j =>
-            j.Stack.Any(id => (reflector.Length > 0 && Owner(id) == reflector) || id.StartsWith("diffuser.", StringComparison.Ordinal))
+            j.Stack.Any(id =>
+                (reflector.Length > 0 && Owner(id) == reflector) || id.StartsWith("diffuser.", StringComparison.Ordinal)
+            )
         );
         Take(front.SelectMany(j => j.Stack).Select(Owner), PanelZone.Front);
         Take(
@@ -133,7 +126,13 @@ internal sealed class SheetPanelsMap
             yield break;
         }
 
-        foreach (var other in _design.Joints.Where(j => j.Stack.Select(Owner).Contains(name)).SelectMany(j => j.Stack).Select(Owner).Distinct())
+        foreach (
+            var other in _design
+                .Joints.Where(j => j.Stack.Select(Owner).Contains(name))
+                .SelectMany(j => j.Stack)
+                .Select(Owner)
+                .Distinct()
+        )
         {
             if (
                 other != name
@@ -199,7 +198,12 @@ internal sealed class SheetPanelsMap
                 // From the middle of one to the middle of the other, over the length of the bend.
                 var way = (size.Y / 2) + (size.X > 0 ? (pm - pl).X * (pm - pl).Y / Math.Max(size.X, 1e-3) / 2 : 0);
                 _bridges.Add(
-                    new(parent, _panels.Count - 1, material.ConductivityWPerMK * sheet * size.X / Math.Max(way, 1e-3), false)
+                    new(
+                        parent,
+                        _panels.Count - 1,
+                        material.ConductivityWPerMK * sheet * size.X / Math.Max(way, 1e-3),
+                        false
+                    )
                 );
             }
         }
@@ -217,7 +221,9 @@ internal sealed class SheetPanelsMap
 
     private string Parent(Part? design, string flange)
     {
-        var source = design is { Mirror: { } original } ? _design.Parts.FirstOrDefault(p => p.Name == original) : design;
+        var source = design is { Mirror: { } original }
+            ? _design.Parts.FirstOrDefault(p => p.Name == original)
+            : design;
         return source?.Flanges.FirstOrDefault(f => f.Id == flange)?.On.Split('.')[0] ?? "face";
     }
 
@@ -246,7 +252,12 @@ internal sealed class SheetPanelsMap
             for (var i = 1; i < joint.Stack.Count; i++)
             {
                 var (a, b) = (PanelOf(joint.Stack[i - 1]), PanelOf(joint.Stack[i]));
-                if (a is not { } first || b is not { } second || first == second || joint.Stack[i].StartsWith("sink.", StringComparison.Ordinal))
+                if (
+                    a is not { } first
+                    || b is not { } second
+                    || first == second
+                    || joint.Stack[i].StartsWith("sink.", StringComparison.Ordinal)
+                )
                 {
                     continue;
                 }
@@ -261,13 +272,18 @@ internal sealed class SheetPanelsMap
     // Where two faces lie on each other neither gives heat to the room.
     private void Cover(Joint joint, int i, int a, int b)
     {
-        if (joint.Sides.Count <= i || !_panels[a].Name.EndsWith(".face", StringComparison.Ordinal) || !_panels[b].Name.EndsWith(".face", StringComparison.Ordinal))
+        if (
+            joint.Sides.Count <= i
+            || !_panels[a].Name.EndsWith(".face", StringComparison.Ordinal)
+            || !_panels[b].Name.EndsWith(".face", StringComparison.Ordinal)
+        )
         {
             return;
         }
 
         var (small, large) = _panels[a].InsideM2 < _panels[b].InsideM2 ? (a, b) : (b, a);
-        var (smallSide, largeSide) = small == a ? (joint.Sides[i - 1], joint.Sides[i]) : (joint.Sides[i], joint.Sides[i - 1]);
+        var (smallSide, largeSide) =
+            small == a ? (joint.Sides[i - 1], joint.Sides[i]) : (joint.Sides[i], joint.Sides[i - 1]);
         var area = _panels[small].InsideM2;
         if (smallSide == "outside")
         {
@@ -289,7 +305,9 @@ internal sealed class SheetPanelsMap
             return;
         }
 
-        var joint = _design.Joints.FirstOrDefault(j => j.Stack.Any(id => id.StartsWith(_parts.SinkPath + ".", StringComparison.Ordinal)));
+        var joint = _design.Joints.FirstOrDefault(j =>
+            j.Stack.Any(id => id.StartsWith(_parts.SinkPath + ".", StringComparison.Ordinal))
+        );
         if (joint is null)
         {
             return;
@@ -311,9 +329,15 @@ internal sealed class SheetPanelsMap
             var stored = material.DensityKgPerM3 * material.SpecificHeatJPerKgK * sheet;
 
             // A round patch in a round sheet: to the middle of what is left.
-            var spread = 2 * Math.PI * material.ConductivityWPerMK * sheet
+            var spread =
+                2
+                * Math.PI
+                * material.ConductivityWPerMK
+                * sheet
                 / Math.Max(0.05, 0.5 * Math.Log(0.5 * (area + p.InsideM2) / area));
-            _panels.Add(new(p.Name + ", under the sink", p.Outside with { AreaM2 = 0 }, 0, area * stored, PanelZone.None));
+            _panels.Add(
+                new(p.Name + ", under the sink", p.Outside with { AreaM2 = 0 }, 0, area * stored, PanelZone.None)
+            );
             _panels[panel] = p with
             {
                 Outside = p.Outside with { AreaM2 = Math.Max(0, p.Outside.AreaM2 - (p.Outside.AreaM2 > 0 ? area : 0)) },
@@ -322,7 +346,10 @@ internal sealed class SheetPanelsMap
             };
             _ = _covered.Add(patch);
             _bridges.Add(new(patch, panel, spread, false));
-            var gives = BothSidesWPerM2K * _panels.Where(q => Owner(q.Name) == part.Name).Sum(q => q.Outside.AreaM2 + q.InsideM2) / 2;
+            var gives =
+                BothSidesWPerM2K
+                * _panels.Where(q => Owner(q.Name) == part.Name).Sum(q => q.Outside.AreaM2 + q.InsideM2)
+                / 2;
             carries += 1 / ((1 / spread) + (1 / Math.Max(gives, 1e-3)));
             if (before < 0)
             {

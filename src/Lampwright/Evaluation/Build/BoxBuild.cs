@@ -34,7 +34,14 @@ internal static class BoxBuild
                     .OfType<BoxState>()
                     .Where(s => s.Kelvin is not null)
                     .Select(s =>
-                        SceneOf(study, s, banded, ReferenceEquals(s, study.Hot) || ReferenceEquals(s, study.StoppedHot) ? place.AmbientMax.HalfWidth : place.Ambient.HalfWidth)
+                        SceneOf(
+                            study,
+                            s,
+                            banded,
+                            ReferenceEquals(s, study.Hot) || ReferenceEquals(s, study.StoppedHot)
+                                ? place.AmbientMax.HalfWidth
+                                : place.Ambient.HalfWidth
+                        )
                     ),
             ],
             Flows = Flows(study.Normal),
@@ -110,7 +117,8 @@ internal static class BoxBuild
     {
         var kelvin = state.Kelvin!;
         var n = state.Light;
-        var halves = !banded ? new double[kelvin.Count]
+        var halves =
+            !banded ? new double[kelvin.Count]
             : ReferenceEquals(state, study.Hot) ? study.HotHalves
             : state.Halves(ambientHalfK);
         var skins = state.Skins(study.Map.Sheet, study.SinkIsOpen).ToDictionary(s => s.Node);
@@ -126,8 +134,8 @@ internal static class BoxBuild
                     "skin",
                     at,
                     Math.Min(limit ?? double.PositiveInfinity, skin.LimitK - ZeroC),
-                    TouchLimits.LongestContactS(TouchStandard.Equipment, skin.Material, kelvin[i]),
-                    TouchLimits.BurnsFromS(skin.Material, kelvin[i])
+                    Finite(TouchLimits.LongestContactS(TouchStandard.Equipment, skin.Material, kelvin[i])),
+                    Finite(TouchLimits.BurnsFromS(skin.Material, kelvin[i]))
                 );
             }
 
@@ -194,7 +202,12 @@ internal static class BoxBuild
 
         var band = CourseBand.Of(fanRuns, times, nodes, Keep, banded, ambientHalfK);
         var all = seen.Select(To90).ToList();
-        var (to90, square) = (all[0] ?? double.NaN, 0.0);
+        if (seen[0] is null)
+        {
+            return new([], [], Predicted.Sharp(0));
+        }
+
+        var (to90, square) = (all[0] ?? 0, 0.0);
         foreach (var t in all.Skip(1))
         {
             square += t is { } at ? (at - to90) * (at - to90) : 0;
@@ -239,7 +252,11 @@ internal static class BoxBuild
 
     private static FanStop? FanStopOf(BoxStudy study, bool banded)
     {
-        if (study.StoppedHot is not { Kelvin: not null } stopped || study.FanStops is not { } course || study.Hot is not { } hot)
+        if (
+            study.StoppedHot is not { Kelvin: not null } stopped
+            || study.FanStops is not { } course
+            || study.Hot is not { } hot
+        )
         {
             return null;
         }
@@ -277,7 +294,7 @@ internal static class BoxBuild
             junction,
             firstSkin.At is null ? null : Time(firstSkin.Node, firstSkin.LimitK),
             firstSkin.At is null ? "" : stopped.Light.Network.Nodes[firstSkin.Node].Name,
-            loss,
+            double.IsFinite(loss) ? loss : 0,
             loss >= ShowsStops,
             [.. events.OrderBy(e => e.TimeS)]
         );
@@ -345,6 +362,8 @@ internal static class BoxBuild
 
         return list;
     }
+
+    private static double? Finite(double? s) => s is { } v && double.IsFinite(v) ? v : null;
 
     private static Predicted Celsius(double kelvin, double half) =>
         new(kelvin - ZeroC, kelvin - half - ZeroC, kelvin + half - ZeroC);

@@ -33,9 +33,7 @@ public sealed class LightNetwork
         Case = Node("case", spec.CaseJPerK);
         Base = Node("base", spec.BaseJPerK + (spec.FinWPerK > 0 ? 0 : spec.FinJPerK));
         Fins = spec.FinWPerK > 0 ? Node("fins", spec.FinJPerK) : Base;
-        sources.Add(
-            new(Junction, spec.EmitterW * f.EmitterHeat, spec.EmitterWPerK * f.EmitterHeat, spec.JunctionAtK)
-        );
+        sources.Add(new(Junction, spec.EmitterW * f.EmitterHeat, spec.EmitterWPerK * f.EmitterHeat, spec.JunctionAtK));
         links.Add(new Conduction(Junction, Case, 1 / Guard.Positive(spec.JunctionKPerW)));
         links.Add(new Conduction(Case, Base, 1 / Guard.Positive(spec.CaseKPerW)));
         if (Fins != Base)
@@ -144,9 +142,7 @@ public sealed class LightNetwork
             }
         }
 
-        links.Add(
-            new AirStream(ChannelAir, Room, Room, spec.FanWPerK * f.AirFlow, spec.DraftWPerK32 * f.AirFlow)
-        );
+        links.Add(new AirStream(ChannelAir, Room, Room, spec.FanWPerK * f.AirFlow, spec.DraftWPerK32 * f.AirFlow));
     }
 
     private void Compartment()
@@ -160,9 +156,7 @@ public sealed class LightNetwork
         var natural = SimpleFilm * f.InsideFilm * Math.Sqrt(spec.PressurePa / 101325);
         if (Driver != CompartmentAir)
         {
-            links.Add(
-                new AirFilm(Driver, CompartmentAir, natural * spec.DriverCaseM2 / Fourth(spec.DriverLengthM))
-            );
+            links.Add(new AirFilm(Driver, CompartmentAir, natural * spec.DriverCaseM2 / Fourth(spec.DriverLengthM)));
         }
 
         var all = walls.Sum(i => spec.Panels[i].InsideM2);
@@ -219,7 +213,8 @@ public sealed class LightNetwork
 
         if (Reflector >= 0 && (spec.ReflectorShell is not null || walls.Count == 0))
         {
-            var shell = spec.ReflectorShell ?? new Panel(spec.ReflectorM2, 0.1, PanelFacing.Side, spec.ReflectorEmissivity);
+            var shell =
+                spec.ReflectorShell ?? new Panel(spec.ReflectorM2, 0.1, PanelFacing.Side, spec.ReflectorEmissivity);
             links.Add(new PanelFace(Reflector, Room, shell, spec.PressurePa, f.PanelFilm, f.Emissivity));
         }
 

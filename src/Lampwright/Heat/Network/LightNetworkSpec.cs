@@ -22,13 +22,7 @@ public enum PanelZone
 /// <param name="InsideM2">Area that the air inside touches, m², 0 or above.</param>
 /// <param name="CapacityJPerK">Heat it stores, J/K.</param>
 /// <param name="Zone">Which air it has on its inside.</param>
-public sealed record NetworkPanel(
-    string Name,
-    Panel Outside,
-    double InsideM2,
-    double CapacityJPerK,
-    PanelZone Zone
-);
+public sealed record NetworkPanel(string Name, Panel Outside, double InsideM2, double CapacityJPerK, PanelZone Zone);
 
 /// <summary>Conduction between two panels: along the sheet, or through a joint.</summary>
 /// <param name="A">Index of one.</param>

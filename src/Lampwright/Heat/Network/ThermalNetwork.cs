@@ -185,7 +185,11 @@ public sealed class ThermalNetwork
         }
 
         var held = new ThermalNetwork(
-            [.. Nodes.Select((n, i) => n.CapacityJPerK > 0 || n.FixedK is not null ? n with { FixedK = kelvin[i] } : n)],
+            [
+                .. Nodes.Select(
+                    (n, i) => n.CapacityJPerK > 0 || n.FixedK is not null ? n with { FixedK = kelvin[i] } : n
+                ),
+            ],
             links,
             sources
         );
@@ -289,15 +293,7 @@ public sealed class ThermalNetwork
         return new(null, norm, node >= 0 ? Nodes[node].Name : "", passes);
     }
 
-    private void Add(
-        Span<double> keeps,
-        double[]? slopes,
-        int row,
-        double sign,
-        in LinkHeat heat,
-        int hot,
-        int cold
-    )
+    private void Add(Span<double> keeps, double[]? slopes, int row, double sign, in LinkHeat heat, int hot, int cold)
     {
         if (row < 0)
         {

@@ -83,9 +83,7 @@ public static class CourseBand
         ArgumentNullException.ThrowIfNull(nodes);
         ArgumentNullException.ThrowIfNull(under);
         IReadOnlyList<double>? At(NetworkFactors factors) =>
-            under(factors) is { } course
-                ? [.. nodes.SelectMany(n => timesS.Select(t => course.KelvinAt(n, t)))]
-                : null;
+            under(factors) is { } course ? [.. nodes.SelectMany(n => timesS.Select(t => course.KelvinAt(n, t)))] : null;
         var nominal = At(NetworkFactors.Nominal) ?? [.. Enumerable.Repeat(double.NaN, nodes.Count * timesS.Count)];
         var halves = banded ? Halves(fanRuns, nominal, At, ambientHalfK) : new double[nominal.Count];
         IReadOnlyList<IReadOnlyList<double>> Rows(IReadOnlyList<double> flat) =>

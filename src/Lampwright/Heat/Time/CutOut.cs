@@ -119,11 +119,17 @@ public static class CutOut
         }
 
         double? at = null;
-        _ = Feel(course, place, lagS, course.EndS, (time, felt) =>
-        {
-            at ??= felt >= settingK ? time : null;
-            return at is null;
-        });
+        _ = Feel(
+            course,
+            place,
+            lagS,
+            course.EndS,
+            (time, felt) =>
+            {
+                at ??= felt >= settingK ? time : null;
+                return at is null;
+            }
+        );
         return at;
     }
 

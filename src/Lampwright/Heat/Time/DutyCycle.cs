@@ -26,12 +26,7 @@ public static class DutyCycle
     /// <param name="roomK">The room, K.</param>
     /// <param name="limits">What must not be passed.</param>
     /// <returns>The duty; a share of 0 where a limit lies below the room or the course could not be followed.</returns>
-    public static DutyAdvice Of(
-        ThermalNetwork on,
-        ThermalNetwork off,
-        double roomK,
-        IReadOnlyList<HarmLimit> limits
-    )
+    public static DutyAdvice Of(ThermalNetwork on, ThermalNetwork off, double roomK, IReadOnlyList<HarmLimit> limits)
     {
         ArgumentNullException.ThrowIfNull(on);
         ArgumentNullException.ThrowIfNull(off);

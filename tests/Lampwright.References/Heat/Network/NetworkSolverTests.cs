@@ -12,19 +12,19 @@ public sealed class NetworkSolverTests
 
     // A light in small: junction, case, base, fins, channel air, two walls, driver, its air, its lid.
     private static IReadOnlyList<NetworkNode> Light { get; } =
-        [
-            new("room", 0, 305.15),
-            new("junction", 0.4),
-            new("case", 6),
-            new("base", 110),
-            new("fins", 180),
-            new("channel air", 1),
-            new("tray", 95),
-            new("lid", 60),
-            new("driver", 240),
-            new("compartment air", 1.2),
-            new("driver lid", 130),
-        ];
+    [
+        new("room", 0, 305.15),
+        new("junction", 0.4),
+        new("case", 6),
+        new("base", 110),
+        new("fins", 180),
+        new("channel air", 1),
+        new("tray", 95),
+        new("lid", 60),
+        new("driver", 240),
+        new("compartment air", 1.2),
+        new("driver lid", 130),
+    ];
 
     private static IReadOnlyList<NetworkLink> Ways(double fan) =>
         [
@@ -51,8 +51,7 @@ public sealed class NetworkSolverTests
             new Conduction(6, 10, 0.3),
         ];
 
-    private static IReadOnlyList<NetworkSource> Heats { get; } =
-        [new(1, 38, 0.06, 330), new(8, 6.2), new(9, 0.9)];
+    private static IReadOnlyList<NetworkSource> Heats { get; } = [new(1, 38, 0.06, 330), new(8, 6.2), new(9, 0.9)];
 
     [Theory]
     [InlineData(9.0)]
@@ -69,7 +68,13 @@ public sealed class NetworkSolverTests
             {
                 nodes = Light.Select(n => new { capacity = n.CapacityJPerK, @fixed = n.FixedK }),
                 links = links.Select(Written),
-                sources = Heats.Select(s => new { node = s.Node, w = s.HeatW, slope = s.WPerK, at = s.AtK }),
+                sources = Heats.Select(s => new
+                {
+                    node = s.Node,
+                    w = s.HeatW,
+                    slope = s.WPerK,
+                    at = s.AtK,
+                }),
                 start = 305.15,
                 times = Times,
             },
@@ -96,9 +101,28 @@ public sealed class NetworkSolverTests
     private static object Written(NetworkLink link) =>
         link switch
         {
-            Conduction c => new { kind = "conduction", from = c.From, to = c.To, g = c.WPerK },
-            AirFilm f => new { kind = "film", from = f.From, to = f.To, c = f.NaturalWPerK54, g = f.ForcedWPerK },
-            RadiationLink r => new { kind = "radiation", from = r.From, to = r.To, area = r.AreaM2 },
+            Conduction c => new
+            {
+                kind = "conduction",
+                from = c.From,
+                to = c.To,
+                g = c.WPerK,
+            },
+            AirFilm f => new
+            {
+                kind = "film",
+                from = f.From,
+                to = f.To,
+                c = f.NaturalWPerK54,
+                g = f.ForcedWPerK,
+            },
+            RadiationLink r => new
+            {
+                kind = "radiation",
+                from = r.From,
+                to = r.To,
+                area = r.AreaM2,
+            },
             AirStream s => new
             {
                 kind = "stream",

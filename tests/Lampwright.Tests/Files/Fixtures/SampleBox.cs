@@ -46,7 +46,14 @@ internal static class SampleBox
     private static HeatCurves Curves(double from, double to) =>
         new(
             [0, 60, 3600],
-            [new("junction", [from, (from + to) / 2, to], [from - 1, (from + to) / 2 - 2, to - 3], [from + 1, (from + to) / 2 + 2, to + 3])],
+            [
+                new(
+                    "junction",
+                    [from, (from + to) / 2, to],
+                    [from - 1, (from + to) / 2 - 2, to - 3],
+                    [from + 1, (from + to) / 2 + 2, to + 3]
+                ),
+            ],
             About(500)
         );
 }

@@ -28,7 +28,10 @@ public sealed class LumenMaintenanceTests
     [InlineData(85, true)]
     [InlineData(85.1, false)]
     public void Nothing_is_claimed_hotter_than_the_hottest_test(double caseC, bool claimed) =>
-        Assert.Equal(claimed, LumenMaintenance.Claim([Test(55), Test(85, alpha: 6e-6)], caseC + 273.15).ReportedH is not null);
+        Assert.Equal(
+            claimed,
+            LumenMaintenance.Claim([Test(55), Test(85, alpha: 6e-6)], caseC + 273.15).ReportedH is not null
+        );
 
     [Fact]
     public void Cooler_than_the_coolest_test_counts_as_that_test()

@@ -50,7 +50,14 @@ internal static class NetworkSamples
                 Of("hood.face", 0.07, PanelFacing.Up, PanelZone.Front),
                 Of("hood.wall", 0.06, PanelFacing.Side, PanelZone.Front),
             ],
-            Bridges = [new(0, 1, 0.4, false), new(2, 3, 0.3, false), new(4, 5, 0.5, false), new(0, 4, 2, true), new(3, 4, 1, true)],
+            Bridges =
+            [
+                new(0, 1, 0.4, false),
+                new(2, 3, 0.3, false),
+                new(4, 5, 0.5, false),
+                new(0, 4, 2, true),
+                new(3, 4, 1, true),
+            ],
             Seats = [new(0, 6, 0.8)],
         };
     }
@@ -86,7 +93,11 @@ internal static class NetworkSamples
             {
                 0 => new AirFilm(a, b, Between(0.02, 2), chance.Next(2) == 0 ? Between(0.05, 3) : 0),
                 1 => new RadiationLink(a, b, Between(1e-3, 0.2)),
-                2 => new PanelFace(a, 0, new Panel(Between(2e-3, 0.2), Between(0.02, 0.3), (PanelFacing)chance.Next(3), chance.NextDouble())),
+                2 => new PanelFace(
+                    a,
+                    0,
+                    new Panel(Between(2e-3, 0.2), Between(0.02, 0.3), (PanelFacing)chance.Next(3), chance.NextDouble())
+                ),
                 3 => new AirStream(a, 0, 0, Between(0.01, 10), chance.Next(2) == 0 ? Between(0.05, 1) : 0),
                 _ => new Conduction(a, b, Between(0.05, 20)),
             };

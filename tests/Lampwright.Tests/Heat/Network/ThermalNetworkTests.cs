@@ -99,7 +99,9 @@ public sealed class ThermalNetworkTests
     [Fact]
     public void A_link_to_nowhere_is_refused()
     {
-        Assert.Throws<ArgumentException>(() => new ThermalNetwork([new("room", 0, 300)], [new Conduction(0, 3, 1)], []));
+        Assert.Throws<ArgumentException>(() =>
+            new ThermalNetwork([new("room", 0, 300)], [new Conduction(0, 3, 1)], [])
+        );
         Assert.Throws<ArgumentException>(() => new ThermalNetwork([new("node", 1)], [], []));
         Assert.Throws<ArgumentOutOfRangeException>(() =>
             new ThermalNetwork([new("room", 0, 300), new("bad", double.NaN)], [], [])

@@ -75,9 +75,23 @@ public sealed class CutOutTests
     public void A_duty_keeps_its_limit_and_rests_longer_for_a_closer_one()
     {
         var spec = NetworkSamples.Light(true);
-        var (on, off) = (LightNetwork.Of(spec), LightNetwork.Of(spec with { EmitterW = 0, EmitterWPerK = 0, DriverW = 0, ChainW = 0, ReflectorW = 0, DiffuserW = 0 }));
+        var (on, off) = (
+            LightNetwork.Of(spec),
+            LightNetwork.Of(
+                spec with
+                {
+                    EmitterW = 0,
+                    EmitterWPerK = 0,
+                    DriverW = 0,
+                    ChainW = 0,
+                    ReflectorW = 0,
+                    DiffuserW = 0,
+                }
+            )
+        );
         var rest = on.Network.Steady().Result!.Kelvin[on.Junction];
-        DutyAdvice At(double limit) => DutyCycle.Of(on.Network, off.Network, 300, [new(on.Junction, limit, "junction")]);
+        DutyAdvice At(double limit) =>
+            DutyCycle.Of(on.Network, off.Network, 300, [new(on.Junction, limit, "junction")]);
         Assert.Equal(1, At(rest + 1).Share);
         var (wide, close) = (At(rest - 2), At(rest - 8));
         Assert.True(close.Share < wide.Share && wide.Share < 1 && close.Share > 0);
