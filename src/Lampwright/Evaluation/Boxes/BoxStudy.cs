@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Heat;
 using Lampwright.Heat.Network;
@@ -13,6 +14,7 @@ internal sealed class BoxStudy
 
     private readonly double[] _x;
     private readonly double[] _row;
+    private readonly ConcurrentDictionary<NetworkFactors, HeatCourse?> _stops = new();
     private readonly Lazy<BoxState?> _normal;
     private readonly Lazy<BoxState?> _hot;
     private readonly Lazy<BoxState?> _stopped;
@@ -111,8 +113,10 @@ internal sealed class BoxStudy
     /// <summary>A nominal number of a position.</summary>
     public double At(int scene, int position, int number) => _row[Light.Place(scene, position) + number];
 
-    /// <summary>Course after the fan stops, under a set of errors.</summary>
-    public HeatCourse? FanStopsUnder(NetworkFactors factors)
+    /// <summary>Course after the fan stops, under a set of errors; each is followed once.</summary>
+    public HeatCourse? FanStopsUnder(NetworkFactors factors) => _stops.GetOrAdd(factors, FollowStop);
+
+    private HeatCourse? FollowStop(NetworkFactors factors)
     {
         if (Hot is not { } hot || StoppedHot is not { } stopped)
         {
