@@ -50,7 +50,7 @@ internal static class BestChainPage
                 new("switches", "", 16, 10),
                 new("parts", "", 13, 8),
                 new("loaded", "%", 16, 11),
-                new("R0, then the chain", "Ω", 112),
+                new("R0, then the chain", "Ω", flow.Width - 64),
             ],
             5.6,
             2.7
