@@ -79,6 +79,21 @@ public sealed record Part(string Name)
     /// <summary>Flanges in the order of the file.</summary>
     public IReadOnlyList<Flange> Flanges { get; init; } = [];
 
+    /// <summary>Corners of a face that is no rectangle, m, counter-clockwise; its edges are e1, e2 … from the first corner on. Empty for a rectangle.</summary>
+    public IReadOnlyList<Spot> Outline { get; init; } = [];
+
+    /// <summary>What is done to the corners of the face that stand free of flanges; null leaves them sharp.</summary>
+    public FaceCorners? Corners { get; init; }
+
+    /// <summary>Reliefs of bends; null takes the defaults.</summary>
+    public Relief? Relief { get; init; }
+
+    /// <summary>Closed hems in the order of the file.</summary>
+    public IReadOnlyList<Hem> Hems { get; init; } = [];
+
+    /// <summary>Joggles in the order of the file.</summary>
+    public IReadOnlyList<Joggle> Joggles { get; init; } = [];
+
     /// <summary>Holes in the order of the file.</summary>
     public IReadOnlyList<Hole> Holes { get; init; } = [];
 
@@ -113,7 +128,56 @@ public sealed record Flange(
     Value? Start,
     Value? End,
     Value? Radius
+)
+{
+    /// <summary>Slant of its start edge, rad; positive narrows it towards far; null mitres only where lips would collide.</summary>
+    public Value? StartSlant { get; init; }
+
+    /// <summary>Slant of its end edge, rad.</summary>
+    public Value? EndSlant { get; init; }
+}
+
+/// <summary>An edge folded back flat on its own sheet.</summary>
+/// <param name="Id">Id within the part.</param>
+/// <param name="On">The edge that is made safe.</param>
+/// <param name="Width">Its width over all, from the outside of the fold, m.</param>
+/// <param name="IsOutside">True when it lies on the outside of its parent.</param>
+/// <param name="Start">Distance of its start from the start of the edge, m; null for none.</param>
+/// <param name="End">Distance of its end from the end of the edge, m; null for none.</param>
+public sealed record Hem(string Id, string On, Value Width, bool IsOutside, Value? Start, Value? End);
+
+/// <summary>A strip along an edge that is set off by a step.</summary>
+/// <param name="Id">Id within the part.</param>
+/// <param name="On">The edge it stands on.</param>
+/// <param name="Lap">Width of the flat strip, m.</param>
+/// <param name="Offset">The step, m; null takes one thickness.</param>
+/// <param name="Angle">Angle of both bends, rad; null takes 45° or what fits.</param>
+/// <param name="IsOutside">True when the strip lies on the outside of its parent's face.</param>
+/// <param name="Start">Distance of its start from the start of the edge, m; null for none.</param>
+/// <param name="End">Distance of its end from the end of the edge, m; null for none.</param>
+public sealed record Joggle(
+    string Id,
+    string On,
+    Value Lap,
+    Value? Offset,
+    Value? Angle,
+    bool IsOutside,
+    Value? Start,
+    Value? End
 );
+
+/// <summary>Reliefs of the bends of a part.</summary>
+/// <param name="Corner"><c>notch</c>, <c>clear</c>, <c>hole</c>, <c>slit</c> or <c>overlap</c>.</param>
+/// <param name="Hole">Diameter of the relief hole, m; null takes the rule's.</param>
+/// <param name="Width">Width of the notch beside a flange, m; null takes the rule's.</param>
+/// <param name="Depth">Depth of that notch beyond the bend, m; null takes the rule's.</param>
+/// <param name="Gap">Gap of corners and mitres, for the weld, m; null takes the rule's.</param>
+public sealed record Relief(string Corner, Value? Hole, Value? Width, Value? Depth, Value? Gap);
+
+/// <summary>Rounded or mitred corners of a face.</summary>
+/// <param name="IsRound">True for a radius, false for a corner cut off at equal legs.</param>
+/// <param name="Size">Radius or leg, m.</param>
+public sealed record FaceCorners(bool IsRound, Value Size);
 
 /// <summary>A seam between two edges.</summary>
 /// <param name="Id">Id within the part.</param>

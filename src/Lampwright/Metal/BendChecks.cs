@@ -12,6 +12,7 @@ internal static class BendChecks
     public static void Check(PartSpec spec, List<Panel> panels, Blank blank, List<Finding> findings)
     {
         Sheet(spec, blank, findings);
+        Relief(spec, panels, findings);
         foreach (var panel in panels)
         {
             if (!panel.IsFlange)
@@ -19,9 +20,23 @@ internal static class BendChecks
                 continue;
             }
 
-            var path = $"part.{spec.Name}.flange.{panel.Id}";
-            Height(spec, panel, path, findings);
-            Radius(spec, panel, path, findings);
+            var path = SheetPart.PathOf(spec, panel);
+            switch (panel.Spec!.Making)
+            {
+                case FlangeMaking.Hem:
+                    Hem.Check(spec, panel.Spec, path, findings);
+                    Height(spec, panel, path, findings);
+                    break;
+                case FlangeMaking.Joggle:
+                    Joggle.Check(panel, path, findings);
+                    Radius(spec, panel, path, findings);
+                    break;
+                default:
+                    Height(spec, panel, path, findings);
+                    Radius(spec, panel, path, findings);
+                    break;
+            }
+
             Brake(spec, panel, path, blank, findings);
             if (panel.Bend!.K is not (>= 0.2 and <= 0.6))
             {
@@ -38,6 +53,31 @@ internal static class BendChecks
                 );
             }
         }
+    }
+
+    /// <summary>A relief of the maker's own size that is too small to keep the sheet from tearing.</summary>
+    private static void Relief(PartSpec spec, List<Panel> panels, List<Finding> findings)
+    {
+        var t = spec.Sheet.ThicknessM;
+        var radius = panels.Where(p => p.IsFlange).Select(p => p.Bend!.InsideRadiusM).DefaultIfEmpty(0).Max();
+        void Small(string key, double? given, double least)
+        {
+            if (given < least - 1e-9)
+            {
+                findings.Add(
+                    MetalRules.SmallRelief.At(
+                        $"part.{spec.Name}.relief.{key}",
+                        $"The {key} of the reliefs of {spec.Name} is {Mm.Of(given.Value)}; {Mm.Of(least)} is wanted.",
+                        Mm.Of(given.Value),
+                        Mm.Of(least)
+                    )
+                );
+            }
+        }
+
+        Small("width", spec.Relief.Kind == CornerRelief.Slit ? null : spec.Relief.NotchWidthM, t);
+        Small("depth", spec.Relief.NotchDepthM, radius + t);
+        Small("hole", spec.Relief.HoleDiameterM, radius);
     }
 
     private static void Sheet(PartSpec spec, Blank blank, List<Finding> findings)
@@ -75,7 +115,7 @@ internal static class BendChecks
         {
             findings.Add(
                 MetalRules.ShortFlange.At(
-                    path + ".height",
+                    path + (panel.Spec!.Making == FlangeMaking.Hem ? ".width" : ".height"),
                     $"Flange {panel.Id} is {Mm.Of(panel.Height)} high outside; the brake needs {Mm.Of(least)}.",
                     Mm.Of(panel.Height),
                     Mm.Of(least)
@@ -111,7 +151,8 @@ internal static class BendChecks
     private static void Brake(PartSpec spec, Panel panel, string path, Blank blank, List<Finding> findings)
     {
         var (brake, bend) = (spec.Brake, panel.Bend!);
-        if (brake.ClosingAngleRad is { } closing && bend.AngleRad > closing + 1e-9)
+        var closes = panel.Spec!.Making != FlangeMaking.Hem;
+        if (closes && brake.ClosingAngleRad is { } closing && bend.AngleRad > closing + 1e-9)
         {
             findings.Add(
                 MetalRules.BeyondBrake.At(

@@ -147,15 +147,16 @@ internal sealed class BlankWalk(double notchWidth)
         Side(panel, child, child.Start, isStart: true);
         flat.Add(child.StartPoint(new(child.Start.RootU, 0)), child.Start.FlatBulge, "");
 
-        foreach (var uv in child.Start.Zone)
+        // Run counter-clockwise in the end: a bulge stands at the point from which its arc then leaves.
+        for (var k = 0; k < child.Start.Zone.Count; k++)
         {
-            child.Zone.Add(new(uv));
+            child.Zone.Add(new(child.Start.Zone[k], k == 1 ? child.Start.ZoneBulge : 0));
         }
 
         for (var k = child.End.Zone.Count - 1; k >= 0; k--)
         {
             var uv = child.End.Zone[k];
-            child.Zone.Add(new(new(child.RootLength - uv.X, uv.Y)));
+            child.Zone.Add(new(new(child.RootLength - uv.X, uv.Y), k == 0 ? child.End.ZoneBulge : 0));
         }
 
         // From start up and end down the zone is run clockwise.

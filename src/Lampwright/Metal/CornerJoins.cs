@@ -6,10 +6,15 @@ namespace Lampwright.Metal;
 /// <remarks>Called for parents before children, since a trimmed side is what its own flanges meet.</remarks>
 internal sealed class CornerJoins(PartSpec spec)
 {
-    private readonly double _notchWidth = spec.Relief.NotchWidthM ?? Math.Max(spec.Sheet.ThicknessM, LeastNotchWidthM);
+    private readonly double _notchWidth =
+        spec.Relief.NotchWidthM
+        ?? (spec.Relief.Kind == CornerRelief.Slit ? SlitWidthM : Math.Max(spec.Sheet.ThicknessM, LeastNotchWidthM));
 
     /// <summary>Narrowest notch that is cut by hand (common practice, no source).</summary>
     private static double LeastNotchWidthM => 0.0015;
+
+    /// <summary>A cut with a saw or a thin wheel (common practice, no source).</summary>
+    private static double SlitWidthM => 0.001;
 
     /// <summary>Settles all sides on one flat; the id of an edge that is wholly used up where it must not be, else null.</summary>
     public string? Join(Panel panel)

@@ -44,6 +44,9 @@ internal sealed class FlangeSide
     /// <summary>Bulge of the arc that leads into the outline here, for relief holes; 0 for a straight notch.</summary>
     public double ReliefBulge { get; set; }
 
+    /// <summary>Bulge of the relief hole's arc between the first two points of <see cref="Zone"/>, as the zone's outline runs; 0 for a straight side.</summary>
+    public double ZoneBulge { get; set; }
+
     /// <summary>Where the side of the flat begins, at the flange's tangent.</summary>
     public double FlatU { get; set; }
 

@@ -32,6 +32,12 @@ public sealed record FlangeSpec(
     /// <summary>Own inside radius, metres; null takes the sheet's.</summary>
     public double? InsideRadiusM { get; init; }
 
+    /// <summary>How it is made.</summary>
+    public FlangeMaking Making { get; init; }
+
+    /// <summary>Id of the table that it comes from in the design file where that is not its own; null for its own.</summary>
+    public string? TableId { get; init; }
+
     /// <summary>Slant of the start edge, radians; positive narrows the flange towards far; null mitres only where lips would collide.</summary>
     public double? StartAngleRad { get; init; }
 

@@ -106,7 +106,7 @@ internal static class FoldChecks
         {
             findings.Add(
                 MetalRules.CornerTouches.At(
-                    $"part.{spec.Name}.flange.{at.Id}",
+                    SheetPart.PathOf(spec, at),
                     $"At the start of {at.Id} the corner edges of the flanges press on each other by {Mm.Of(worst)}.",
                     Mm.Of(worst),
                     Mm.Of(CornerSlackM)

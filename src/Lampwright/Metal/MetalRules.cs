@@ -259,6 +259,51 @@ public static class MetalRules
         Practice
     );
 
+    /// <summary>A hem that may crack or cannot be closed.</summary>
+    public static readonly Rule HemCracks = new(
+        "MET033",
+        "A closed hem is folded in sheet that takes it",
+        Severity.Warn,
+        "Take softer sheet or a wider hem, fold an open hem over a strip of sheet, or anneal the edge; try a strip first.",
+        Practice
+    );
+
+    /// <summary>A joggle is not made on the brake.</summary>
+    public static readonly Rule JoggleTool = new(
+        "MET034",
+        "A joggle is set between two bars",
+        Severity.Note,
+        "Press it between two bars that stand off by the step, in a vice or a press; the brake cannot take hold between its bends.",
+        Practice
+    );
+
+    /// <summary>Two bends that do not fit into a step.</summary>
+    public static readonly Rule JoggleTooSteep = new(
+        "MET035",
+        "The bends of a joggle fit into its step",
+        Severity.Stop,
+        "Lessen the angle or the radius, make the step higher, or leave the angle out.",
+        "derived"
+    );
+
+    /// <summary>An outline that is none.</summary>
+    public static readonly Rule OutlineCrosses = new(
+        "MET036",
+        "An outline goes round once without crossing itself",
+        Severity.Stop,
+        "Give the corners in the order in which a finger follows the edge.",
+        "derived"
+    );
+
+    /// <summary>A relief smaller than what keeps the sheet from tearing.</summary>
+    public static readonly Rule SmallRelief = new(
+        "MET037",
+        "A relief is as wide as the sheet is thick and reaches past the bend",
+        Severity.Warn,
+        "Make it larger or leave its size out.",
+        Practice
+    );
+
     /// <summary>All rules, in order of their codes.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
@@ -290,5 +335,10 @@ public static class MetalRules
         BendUsesUpEdge,
         SheetForCutOut,
         CutOutNotRead,
+        HemCracks,
+        JoggleTool,
+        JoggleTooSteep,
+        OutlineCrosses,
+        SmallRelief,
     ];
 }

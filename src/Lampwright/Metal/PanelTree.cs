@@ -19,18 +19,21 @@ internal static class PanelTree
         foreach (var flange in order)
         {
             var radius = flange.InsideRadiusM ?? spec.Sheet.InsideRadiusM;
-            bends[flange.Id] = BendFigures.Of(
-                spec.Sheet.Rule,
-                Math.Abs(flange.AngleRad),
-                radius,
-                spec.Sheet.ThicknessM,
-                spec.Factors.Allowance
-            );
+            bends[flange.Id] =
+                flange.Making == FlangeMaking.Hem
+                    ? Hem.Figures(spec.Sheet.ThicknessM, spec.Factors.Allowance)
+                    : BendFigures.Of(
+                        spec.Sheet.Rule,
+                        Math.Abs(flange.AngleRad),
+                        radius,
+                        spec.Sheet.ThicknessM,
+                        spec.Factors.Allowance
+                    );
             if (!(bends[flange.Id].AllowanceM > 0))
             {
                 findings.Add(
                     MetalRules.FlangeWithoutFlat.At(
-                        $"part.{spec.Name}.flange.{flange.Id}",
+                        SheetPart.PathOf(spec, flange),
                         $"The bend of {flange.Id} would take {Mm.Of(bends[flange.Id].AllowanceM)} of sheet; the strip or the radius is wrong."
                     )
                 );
@@ -51,7 +54,7 @@ internal static class PanelTree
             {
                 findings.Add(
                     MetalRules.UnknownEdge.At(
-                        $"part.{spec.Name}.flange.{flange.Id}.on",
+                        SheetPart.PathOf(spec, flange) + ".on",
                         $"Flange {flange.Id} stands on {flange.OnEdge}, which is not a straight free edge of {on}; "
                             + $"there are {string.Join(", ", parent.Edges.Where((e, i) => e.IsStraight && (i > 0 || !parent.IsFlange)).Select(e => $"{on}.{e.Id}"))}."
                     )
@@ -86,7 +89,7 @@ internal static class PanelTree
                 {
                     findings.Add(
                         MetalRules.UnknownEdge.At(
-                            $"part.{spec.Name}.flange.{lost.Id}.on",
+                            SheetPart.PathOf(spec, lost) + ".on",
                             $"Flange {lost.Id} stands on {lost.OnEdge}, but there is no face or flange of that name that leads back to the face."
                         )
                     );
@@ -101,7 +104,7 @@ internal static class PanelTree
                 {
                     findings.Add(
                         MetalRules.UnknownEdge.At(
-                            $"part.{spec.Name}.flange.{flange.Id}",
+                            SheetPart.PathOf(spec, flange),
                             $"There are two flanges called {flange.Id}."
                         )
                     );
@@ -203,7 +206,7 @@ internal static class PanelTree
         {
             findings.Add(
                 MetalRules.FlangeWithoutFlat.At(
-                    $"part.{spec.Name}.flange.{flange.Id}",
+                    SheetPart.PathOf(spec, flange),
                     $"Flange {flange.Id} is {Mm.Of(height)} high outside and {Mm.Of(length)} long, {Mm.Of(farLength)} at its far edge; "
                         + $"its bend alone takes {Mm.Of(bend.SetbackM)}.",
                     Mm.Of(Math.Min(height, Math.Min(length, farLength))),
@@ -277,7 +280,7 @@ internal static class PanelTree
                 good = false;
                 findings.Add(
                     MetalRules.EdgeUsedUp.At(
-                        $"part.{spec.Name}.flange.{b.Id}.on",
+                        SheetPart.PathOf(spec, b) + ".on",
                         $"Flanges {a.Id} and {b.Id} both claim {Mm.Of(a.EdgeTo - b.EdgeFrom)} of the same edge {b.Spec!.OnEdge}."
                     )
                 );

@@ -19,6 +19,12 @@ public enum CornerRelief
 
     /// <summary>The notch with a round hole where the inside bend tangents cross.</summary>
     Hole,
+
+    /// <summary>As the notch; beside a flange that ends short of its edge only a saw cut.</summary>
+    Slit,
+
+    /// <summary>The flange given first runs over the edge of its neighbour, which stays back by the thickness and the gap.</summary>
+    Overlap,
 }
 
 /// <summary>Corner reliefs of a part. Metres; null takes the default of the rules.</summary>
@@ -28,13 +34,13 @@ public sealed record ReliefSpec(CornerRelief Kind = CornerRelief.Notch)
     /// <summary>Diameter of the relief hole; null: the bend radius or 1/8 in, 3/16 in from 0.072 in thickness, whichever is more.</summary>
     public double? HoleDiameterM { get; init; }
 
-    /// <summary>Width of the notch beside a flange that ends short of its edge; null: the thickness, not under 1.5 mm.</summary>
+    /// <summary>Width of the notch beside a flange that ends short of its edge; null: the thickness, not under 1.5 mm, for a slit 1 mm.</summary>
     public double? NotchWidthM { get; init; }
 
     /// <summary>Depth of that notch beyond the bend tangent; null: inside radius and thickness together.</summary>
     public double? NotchDepthM { get; init; }
 
-    /// <summary>Gap left by <see cref="CornerRelief.Clear"/> and by mitres of lips, metres.</summary>
+    /// <summary>Gap left by <see cref="CornerRelief.Clear"/>, <see cref="CornerRelief.Overlap"/> and mitres of lips, metres.</summary>
     public double GapM { get; init; } = 0.0002;
 }
 
@@ -68,6 +74,9 @@ public sealed record PartSpec(string Name, SheetSpec Sheet, FaceSpec Face)
 {
     /// <summary>Flanges in any order; each names the edge it stands on.</summary>
     public IReadOnlyList<FlangeSpec> Flanges { get; init; } = [];
+
+    /// <summary>Joggles: each becomes two flanges.</summary>
+    public IReadOnlyList<JoggleSpec> Joggles { get; init; } = [];
 
     /// <summary>Holes.</summary>
     public IReadOnlyList<HoleSpec> Holes { get; init; } = [];

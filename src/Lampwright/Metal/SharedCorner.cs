@@ -35,13 +35,21 @@ internal sealed class SharedCorner(PartSpec spec, Panel panel, Vec2 corner, Bent
     private double SideU(Bent bent)
     {
         var u = Math.Max(0, bent.U(centres));
-        return !bent.IsExplicit && spec.Relief.Kind == CornerRelief.Clear
-            ? Math.Max(u, spec.Sheet.ThicknessM + spec.Relief.GapM)
-            : u;
+        var staysBack =
+            !bent.IsExplicit
+            && (spec.Relief.Kind == CornerRelief.Clear || (spec.Relief.Kind == CornerRelief.Overlap && !Covers(bent)));
+        return staysBack ? Math.Max(u, spec.Sheet.ThicknessM + spec.Relief.GapM) : u;
     }
 
+    /// <summary>Of two flanges that overlap the one that the design gives first runs over the other's edge.</summary>
+    private bool Covers(Bent bent) =>
+        spec.Relief.Kind == CornerRelief.Overlap
+        && !a.IsExplicit
+        && !b.IsExplicit
+        && bent.Panel.Index == Math.Min(a.Panel.Index, b.Panel.Index);
+
     /// <summary>An offset of its own is meant for the flat, even where the bend has to stay back.</summary>
-    private static double Flat(Bent bent, double u) => bent.IsExplicit ? 0 : u;
+    private double Flat(Bent bent, double u) => bent.IsExplicit || Covers(bent) ? 0 : u;
 
     private void NotchAt(double uA, double uB)
     {
@@ -112,6 +120,7 @@ internal sealed class SharedCorner(PartSpec spec, Panel panel, Vec2 corner, Bent
         zone.Add(new(u, Math.Min(v, bent.Allowance)));
         zone.Add(new(u, bent.Allowance));
         bent.Side.OutlineFrom = 1;
+        bent.Side.ZoneBulge = -Math.Tan(Math.Atan2(v, -d) / 4);
         return bent.Zero + (bent.Along * u) - (bent.Tangent.Direction.Left * (v + bent.Tangent.LeftOf(bent.Zero)));
     }
 

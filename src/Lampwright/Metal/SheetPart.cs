@@ -22,18 +22,23 @@ public static class SheetPart
     /// <param name="spec">The part.</param>
     public static PartResult Unchecked(PartSpec spec) => Of(spec, check: false);
 
-    private static PartResult Of(PartSpec spec, bool check)
+    private static PartResult Of(PartSpec told, bool check)
     {
         var findings = new List<Finding>();
+        if (Joggle.Expand(told, findings) is not { } spec)
+        {
+            return new(told, null, null, findings);
+        }
+
         if (!SpecCheck.Passes(spec, findings))
         {
-            return new(spec, null, null, findings);
+            return new(told, null, null, findings);
         }
 
         var panels = PanelTree.Build(spec, findings);
         if (panels is null)
         {
-            return new(spec, null, null, findings);
+            return new(told, null, null, findings);
         }
 
         var joins = new CornerJoins(spec);
@@ -47,7 +52,7 @@ public static class SheetPart
                         $"The bends round {panel.Id} use up its edge {bad} and meet what lies beyond it."
                     )
                 );
-                return new(spec, null, null, findings);
+                return new(told, null, null, findings);
             }
         }
 
@@ -61,7 +66,7 @@ public static class SheetPart
                     $"Bends and their reliefs take more than there is of {string.Join(", ", walk.Backward)}."
                 )
             );
-            return new(spec, null, null, findings);
+            return new(told, null, null, findings);
         }
 
         var holes = HolePlaces.Of(spec, panels, findings);
@@ -84,11 +89,20 @@ public static class SheetPart
             (a, b) =>
                 string.CompareOrdinal(a.Code, b.Code) is var c && c != 0 ? c : string.CompareOrdinal(a.Path, b.Path)
         );
-        return new(spec, blank, folded, findings) { BlankShift = shift };
+        return new(told, blank, folded, findings) { BlankShift = shift };
     }
 
     internal static string PathOf(PartSpec spec, Panel panel) =>
-        panel.IsFlange ? $"part.{spec.Name}.flange.{panel.Id}" : $"part.{spec.Name}.face";
+        panel.Spec is { } flange ? PathOf(spec, flange) : $"part.{spec.Name}.face";
+
+    /// <summary>The table of a flange in the design file: that of a hem or joggle where it is one.</summary>
+    internal static string PathOf(PartSpec spec, FlangeSpec flange) =>
+        flange.Making switch
+        {
+            FlangeMaking.Hem => $"part.{spec.Name}.hem.{flange.Id}",
+            FlangeMaking.Joggle => $"part.{spec.Name}.joggle.{flange.TableId ?? flange.Id}",
+            _ => $"part.{spec.Name}.flange.{flange.Id}",
+        };
 
     private static string HoleId(PartSpec spec, PlacedHole hole) =>
         $"{spec.Name}.{hole.Panel.Id}.{hole.Spec.Id}{hole.Member}";

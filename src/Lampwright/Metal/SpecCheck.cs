@@ -80,12 +80,28 @@ internal static class SpecCheck
             "The face, or one of its edges,",
             sound ? size : double.NaN
         );
+        if (sound && Polygon2.CrossesItself(spec.Face.Outline.Points(1e-4)))
+        {
+            findings.Add(
+                MetalRules.OutlineCrosses.At($"{part}.face", $"The outline of the face of {spec.Name} crosses itself.")
+            );
+        }
+
+        var relief = spec.Relief;
+        Need(
+            ((double?[])[relief.HoleDiameterM, relief.NotchWidthM, relief.NotchDepthM, relief.GapM]).All(x =>
+                x is null or (>= 0 and < 0.1)
+            ),
+            $"{part}.relief",
+            "A size of the reliefs",
+            relief.GapM
+        );
         foreach (var flange in spec.Flanges)
         {
-            var path = $"{part}.flange.{flange.Id}";
+            var path = SheetPart.PathOf(spec, flange);
             Need(
                 flange.HeightM > 0 && flange.HeightM <= most,
-                path + ".height",
+                path + (flange.Making == FlangeMaking.Hem ? ".width" : ".height"),
                 $"The height of {flange.Id}",
                 flange.HeightM
             );
@@ -107,7 +123,7 @@ internal static class SpecCheck
 
         foreach (var hole in spec.Holes)
         {
-            Hole(hole, $"{part}.hole.{hole.Id}", Need, most);
+            Hole(hole, $"{part}.hole.{hole.Id}", Need, most, findings);
         }
 
         return findings.Count == before;
@@ -146,7 +162,13 @@ internal static class SpecCheck
         }
     }
 
-    private static void Hole(HoleSpec hole, string path, Action<bool, string, string, double> need, double most)
+    private static void Hole(
+        HoleSpec hole,
+        string path,
+        Action<bool, string, string, double> need,
+        double most,
+        List<Finding> findings
+    )
     {
         var shape = hole.Shape;
         var sized = shape.Kind == HoleShapeKind.Outline || (shape.LengthM > 0 && shape.WidthM > 0);
@@ -161,6 +183,17 @@ internal static class SpecCheck
             $"The shape of hole {hole.Id}",
             shape.LengthM
         );
+        if (
+            shape is { Kind: HoleShapeKind.Outline, Own: { } own }
+            && SoundOutline(own)
+            && Polygon2.CrossesItself(own.Points(1e-4))
+        )
+        {
+            findings.Add(
+                MetalRules.OutlineCrosses.At(path + ".shape", $"The outline of hole {hole.Id} crosses itself.")
+            );
+        }
+
         need(
             Math.Abs(hole.At.X) <= most && Math.Abs(hole.At.Y) <= most,
             path + ".at",

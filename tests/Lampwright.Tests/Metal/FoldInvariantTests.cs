@@ -169,13 +169,13 @@ public sealed class FoldInvariantTests
         $"{spec.Sheet} {spec.Face} {spec.Relief} {string.Join("; ", spec.Flanges)}";
 
     /// <summary>The plane of the blank bent round one bend after the other, from what the blank alone says.</summary>
-    private static Frame Carried(PartSpec spec, PartResult result, string on)
+    internal static Frame Carried(PartSpec spec, PartResult result, string on)
     {
         var chain = new Stack<BlankBend>();
         while (!string.Equals(on, "face", StringComparison.Ordinal))
         {
             chain.Push(result.Blank!.Bends.First(b => string.Equals(b.Flange, on, StringComparison.Ordinal)));
-            on = spec.Flanges.First(f => string.Equals(f.Id, on, StringComparison.Ordinal)).OnEdge.Split('.')[0];
+            on = result.Folded!.Bends.First(b => string.Equals(b.Flange, on, StringComparison.Ordinal)).Parent;
         }
 
         var shift = result.BlankShift;

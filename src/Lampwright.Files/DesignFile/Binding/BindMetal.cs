@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Files.DesignFile.Document;
+using Lampwright.Quantities;
 
 namespace Lampwright.Files.DesignFile.Binding;
 
@@ -31,6 +32,21 @@ internal static class BindMetal
     public static Part Part(TableReader r)
     {
         var (face, faceInside) = Face(r);
+        var corners = Corners(r.Table("face"));
+        var outline = r.Has("face") && face is not null ? r.Table("face").Spots("outline") : [];
+        var bracket = BindBends.Bracket(r.Table("bracket"));
+        if (bracket is { } shape)
+        {
+            if (r.Has("face"))
+            {
+                r.Context.Wrong(r.Node("bracket")!, r.Path + ".bracket", "stands beside face", "one of the two");
+            }
+            else
+            {
+                (face, faceInside) = (shape.Face, shape.FaceIsInside);
+            }
+        }
+
         var sheet = r.Reference("sheet");
         var mirror = r.Reference("mirror");
         if (sheet.Length == 0 && mirror.Length == 0)
@@ -44,7 +60,16 @@ internal static class BindMetal
             Count = r.Count("count", 1),
             Face = face,
             FaceIsInside = faceInside,
-            Flanges = [.. r.Named("flange").Select(f => Flange(f, r.Name)).OfType<Flange>()],
+            Outline = outline,
+            Corners = corners,
+            Relief = BindBends.Relief(r.Table("relief")),
+            Hems = [.. r.Named("hem").Select(h => BindBends.Hem(h, r.Name)).OfType<Hem>()],
+            Joggles = [.. r.Named("joggle").Select(j => BindBends.Joggle(j, r.Name)).OfType<Joggle>()],
+            Flanges =
+            [
+                .. r.Has("face") ? [] : bracket?.Legs ?? [],
+                .. r.Named("flange").Select(f => Flange(f, r.Name)).OfType<Flange>(),
+            ],
             Holes = BindHoles.Holes(r),
             Seams =
             [
@@ -70,8 +95,13 @@ internal static class BindMetal
         OneOfTwo(height, "inside", "outside");
         var angle = r.WithDefault("angle");
         var (start, end, radius) = (r.Optional("start"), r.Optional("end"), r.Optional("radius"));
+        var (startSlant, endSlant) = (r.Optional("start_slant"), r.Optional("end_slant"));
         return (outside ?? inside) is { } found
             ? new Flange(r.Name, on, found, outside is null, angle, start, end, radius)
+            {
+                StartSlant = startSlant,
+                EndSlant = endSlant,
+            }
             : null;
     }
 
@@ -79,11 +109,65 @@ internal static class BindMetal
     {
         var face = r.Table("face");
         var (inside, outside) = (face.Size("inside"), face.Size("outside"));
-        OneOfTwo(face, "inside", "outside");
-        return (outside ?? inside, outside is null && inside is not null);
+        if (!face.Has("outline"))
+        {
+            OneOfTwo(face, "inside", "outside");
+        }
+        else if (face.Has("inside") || face.Has("outside"))
+        {
+            face.Context.Wrong(
+                face.Node("outline")!,
+                face.Path + ".outline",
+                $"stands beside {(face.Has("inside") ? "inside" : "outside")}",
+                "one of the two"
+            );
+        }
+
+        return Box(face) is { } box ? (box, false) : (outside ?? inside, outside is null && inside is not null);
     }
 
-    private static void OneOfTwo(TableReader r, string one, string other)
+    /// <summary>The box round an outline, which stands for it where only its size counts; null without an outline.</summary>
+    private static Size? Box(TableReader face)
+    {
+        var outline = face.Spots("outline");
+        if (!face.Has("outline"))
+        {
+            return null;
+        }
+
+        if (outline.Count < 3 || outline.Any(s => s.X is null || s.Y is null))
+        {
+            face.Context.Wrong(
+                face.Node("outline")!,
+                face.Path + ".outline",
+                "is no outline",
+                "three corners or more, each [x, y] in lengths"
+            );
+            return null;
+        }
+
+        Value Reach(Func<Spot, Value> of) =>
+            new(
+                outline.Max(s => of(s).Nominal) - outline.Min(s => of(s).Nominal),
+                0,
+                Origin.Computed,
+                face.Path + ".outline"
+            );
+        return new Size(Reach(s => s.X!), Reach(s => s.Y!));
+    }
+
+    private static FaceCorners? Corners(TableReader face)
+    {
+        var (round, mitre) = (face.Optional("round"), face.Optional("mitre"));
+        if (round is not null && mitre is not null)
+        {
+            face.Context.Wrong(face.Node("mitre")!, face.Path + ".mitre", "stands beside round", "one of the two");
+        }
+
+        return (round ?? mitre) is { } size ? new FaceCorners(round is not null, size) : null;
+    }
+
+    internal static void OneOfTwo(TableReader r, string one, string other)
     {
         if (r.IsThere && r.Has(one) == r.Has(other))
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Lampwright.Files.DesignFile.Document;
 using Lampwright.Tables;
 
@@ -9,6 +10,7 @@ internal sealed class ThingIds
     private static readonly string[] Bought = ["emitter", "driver", "sink", "fan", "diffuser", "item"];
     private static readonly string[] FaceEdges = ["left", "right", "top", "bottom"];
     private static readonly string[] FlangeEdges = ["root", "far", "start", "end"];
+    private static readonly string[] BracketLegs = ["leg_a", "leg_b"];
     private readonly DocTable _root;
     private readonly HashSet<string> _things = new(StringComparer.Ordinal);
     private readonly HashSet<string> _patterns = new(StringComparer.Ordinal);
@@ -64,6 +66,7 @@ internal sealed class ThingIds
             "edge" => part is null
                 ? []
                 : FaceEdges
+                    .Concat(OutlineEdges(part))
                     .Select(e => "face." + e)
                     .Concat(Flanges(part).SelectMany(f => FlangeEdges.Select(e => $"{f}.{e}"))),
             _ => Names(to),
@@ -127,7 +130,18 @@ internal sealed class ThingIds
         _patterns.Add(id);
     }
 
-    private IEnumerable<string> Flanges(string part) => Inner(part, "flange").Select(f => f.Name);
+    private IEnumerable<string> Flanges(string part) =>
+        [
+            .. Inner(part, "flange").Select(f => f.Name),
+            .. Inner(part, "hem").Select(h => h.Name),
+            .. Inner(part, "joggle").SelectMany(j => (string[])[j.Name, j.Name + "_step"]),
+            .. Inner(part, "bracket").Any() ? BracketLegs : [],
+        ];
+
+    private IEnumerable<string> OutlineEdges(string part) =>
+        Inner(part, "face").FirstOrDefault(k => k.Name == "outline").Value is DocArray outline
+            ? outline.Items.Select((_, i) => string.Create(CultureInfo.InvariantCulture, $"e{i + 1}"))
+            : [];
 
     private IEnumerable<(string Name, DocNode? Value)> Inner(string part, string kind)
     {

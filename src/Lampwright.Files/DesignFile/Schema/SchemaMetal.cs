@@ -145,7 +145,28 @@ internal static class SchemaMetal
                 absent: "panels or mirror are used"
             )
             .Length("inside", "1 mm", "10 m", "Size inside.", kind: KeyKind.TwoQuantities, absent: "outside is used")
-            .Length("outside", "1 mm", "10 m", "Size outside.", kind: KeyKind.TwoQuantities, absent: "inside is used");
+            .Length("outside", "1 mm", "10 m", "Size outside.", kind: KeyKind.TwoQuantities, absent: "inside is used")
+            .Length(
+                "outline",
+                "-10 m",
+                "10 m",
+                "Corners of a face that is no rectangle (a trapezoid, a cut-off corner), counter-clockwise seen on the outside, to the outside of its bends; its edges are e1, e2 … from the first corner on.",
+                kind: KeyKind.Places,
+                absent: "inside or outside is used",
+                example: "[[\"0 mm\", \"0 mm\"], [\"80 mm\", \"0 mm\"], [\"60 mm\", \"50 mm\"], [\"20 mm\", \"50 mm\"]]"
+            )
+            .Length("round", "0.1 mm", "1 m", "Radius of the corners that no flange touches.", absent: "sharp")
+            .Length(
+                "mitre",
+                "0.1 mm",
+                "1 m",
+                "Leg by which the corners that no flange touches are cut off.",
+                absent: "sharp"
+            );
+        SchemaBends.Bracket(part);
+        SchemaBends.Relief(part);
+        SchemaBends.Hems(part);
+        SchemaBends.Joggles(part);
         var flange = part.Table(
             "flange",
             "Flanges, each on a free edge of the face or of another flange.",
@@ -169,7 +190,23 @@ internal static class SchemaMetal
             )
             .Length("start", "0 mm", "10 m", "Distance of its start from the start of the edge.", absent: "0 mm")
             .Length("end", "0 mm", "10 m", "Distance of its end from the end of the edge.", absent: "0 mm")
-            .Length("radius", "0 mm", "100 mm", "Inside radius.", absent: "the sheet's");
+            .Length("radius", "0 mm", "100 mm", "Inside radius.", absent: "the sheet's")
+            .Quantity(
+                "start_slant",
+                Dimension.Angle,
+                "-80 deg",
+                "80 deg",
+                "Slant of its start; positive narrows it towards far.",
+                absent: "square, mitred where lips would meet"
+            )
+            .Quantity(
+                "end_slant",
+                Dimension.Angle,
+                "-80 deg",
+                "80 deg",
+                "Slant of its end; positive narrows it towards far.",
+                absent: "square, mitred where lips would meet"
+            );
         SchemaHoles.Holes(part);
         part.Table("seam", "Edges that meet when folded and are joined.", kind: KeyKind.NamedTables, absent: "none")
             .Refers(

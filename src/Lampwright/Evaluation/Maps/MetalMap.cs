@@ -34,17 +34,11 @@ internal static class MetalMap
             return null;
         }
 
-        return new PartSpec(
-            part.Name,
-            sheet,
-            FaceSpec.Rectangle(
-                face.Width.Nominal,
-                face.Height.Nominal,
-                part.FaceIsInside ? DimensionSide.Inside : DimensionSide.Outside
-            )
-        )
+        return new PartSpec(part.Name, sheet, BentMap.Face(part, face))
         {
-            Flanges = [.. part.Flanges.Select(Flange)],
+            Flanges = BentMap.Flanges(part),
+            Joggles = BentMap.Joggles(part),
+            Relief = BentMap.Relief(part.Relief),
             Holes = [.. CutOuts.Of(part).Select(h => Hole(h, patterns)).OfType<HoleSpec>()],
             Seams =
             [
@@ -100,20 +94,6 @@ internal static class MetalMap
                 )),
             ]),
             _ => BendRule.Din6935,
-        };
-
-    private static FlangeSpec Flange(Flange f) =>
-        new(
-            f.Id,
-            f.On,
-            f.Height.Nominal,
-            f.Angle.Nominal,
-            f.HeightIsInside ? DimensionSide.Inside : DimensionSide.Outside
-        )
-        {
-            StartOffsetM = f.Start?.Nominal,
-            EndOffsetM = f.End?.Nominal,
-            InsideRadiusM = f.Radius?.Nominal,
         };
 
     private static HoleSpec? Hole(Hole hole, HolePatterns patterns)

@@ -113,6 +113,8 @@ public sealed class LoadTests
             holes.c = { field = {} }
             holes.d = { points = [] }
             [part.a]
+            hem.a = {}
+            joggle.a = {}
             hole.a = { grid = {} }
             hole.b = { ring = {} }
             hole.c = { field = {} }
