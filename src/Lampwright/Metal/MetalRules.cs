@@ -304,6 +304,15 @@ public static class MetalRules
         Practice
     );
 
+    /// <summary>A hole that a hem closes.</summary>
+    public static readonly Rule HoleUnderHem = new(
+        "MET038",
+        "A hole does not lie beneath a hem",
+        Severity.Warn,
+        "Move the hole past the hem, make the hem narrower or leave a stretch of the edge without, or drill through both after folding.",
+        "derived"
+    );
+
     /// <summary>All rules, in order of their codes.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
@@ -340,5 +349,6 @@ public static class MetalRules
         JoggleTooSteep,
         OutlineCrosses,
         SmallRelief,
+        HoleUnderHem,
     ];
 }

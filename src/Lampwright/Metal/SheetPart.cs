@@ -77,6 +77,7 @@ public static class SheetPart
             BendChecks.Check(spec, panels, blank, findings);
             HoleChecks.Check(spec, holes, findings);
             CutOutChecks.Check(spec, findings);
+            HemCover.Check(spec, panels, holes, findings);
             FoldChecks.Check(spec, panels, holes, blank, folded, findings);
         }
 

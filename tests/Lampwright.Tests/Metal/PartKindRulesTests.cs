@@ -165,4 +165,28 @@ public sealed class PartKindRulesTests
                 "part.strip.hem.safe.on"
             )
         );
+
+    [Theory]
+    [InlineData(0.0379, 0.05, false)]
+    [InlineData(0.0381, 0.05, true)]
+    [InlineData(0.0381, 0.005, false)]
+    public void A_hole_that_a_hem_folds_over_is_told(double y, double x, bool told) =>
+        Assert.Equal(
+            told,
+            Says(
+                Strip(
+                    Parts.Mild,
+                    Hem.Of("safe", "face.top", 0.010) with
+                    {
+                        StartOffsetM = 0.01,
+                        EndOffsetM = 0.01,
+                    }
+                ) with
+                {
+                    Holes = [new HoleSpec("h", "face", new(x, y), HoleShape.Round(0.004))],
+                },
+                MetalRules.HoleUnderHem,
+                "part.strip.hole.h"
+            )
+        );
 }
