@@ -106,7 +106,6 @@ public sealed class PreparedEvaluation
         {
             var sheet = SheetPanelsMap.Of(design, cooled.Inputs.Parts, made, fitUp);
             _box = new(cooled, new(cooled, sheet, made), _x, _nominal);
-            _findings.AddRange(BoxFindings.Of(_box));
         }
 
         _findings.AddRange(_board?.Findings ?? []);
@@ -176,6 +175,9 @@ public sealed class PreparedEvaluation
     {
         var steps = _settled is null ? null : StepsBuild.Of(_settled, bands, _faults);
         var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working, _air!, _box) : null;
+
+        // The box at rest and over time costs as much as all the rest at nominal: it speaks with the bands, while typing goes on.
+        var boxFindings = _box is not null && bands.Draws > 0 ? BoxFindings.Of(_box) : [];
         var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat, bands.Draws > 0);
         return new()
         {
@@ -193,7 +195,10 @@ public sealed class PreparedEvaluation
                     ? BalanceBuild.Of(_tilts, _arms, _stands, bands, _x, _nominal)
                     : null,
             Readings = readings,
-            Findings = [.. _findings.Concat(readingFindings).Distinct().OrderByDescending(f => f.Severity)],
+            Findings =
+            [
+                .. _findings.Concat(boxFindings).Concat(readingFindings).Distinct().OrderByDescending(f => f.Severity),
+            ],
             Influences = influences,
         };
     }

@@ -90,7 +90,7 @@ public sealed class BoxTests
         var best = Banded.Value.Heat!.Box!.CutOuts.Single(c => c.Best);
         Assert.True(best.LeastC <= best.SettingC && best.SettingC <= best.MostC && best.TripsAfterS < best.HarmAfterS);
         var built = Prepared($"[cutout.main]\nplace = \"{best.Place}\"\nopens = \"{best.SettingC:0} degC ± 5 K\"\n")
-            .Nominal();
+            .WithBands(16);
         var played = Assert.Single(built.Heat!.Box!.Played);
         Assert.Equal("protects", played.Verdict);
         Assert.True(played.JunctionAtTripC < 120);
@@ -167,7 +167,7 @@ public sealed class BoxTests
             $"maintenance = [{{ case = \"85 degC\", samples = 20, hours = [\"0 h\", \"1000 h\", \"2000 h\", \"3000 h\", \"4000 h\", \"5000 h\", \"{last}\"], shares = [1, 0.999, 0.995, 0.992, 0.988, 0.985, 0.981] }}]\ncct              = \"4000 K\"";
         Assert.Contains(BoxRules.LifeNotClaimed, Changed("cct              = \"4000 K\"", Test("5500 h")));
         var told = Light(Text.Replace("cct              = \"4000 K\"", Test("6000 h"), StringComparison.Ordinal))
-            .Nominal();
+            .WithBands(16);
         Assert.DoesNotContain(told.Findings, f => f.Rule == BoxRules.LifeNotClaimed);
         Assert.Equal(36000, told.Heat!.Box!.Life!.Hours);
         Assert.Equal(25, told.Heat.Box.Life.Curve.Count);
@@ -185,12 +185,15 @@ public sealed class BoxTests
         Assert.NotNull(new BoxState("hot", spec, true).Kelvin);
     }
 
-    private static List<Rule> With(string table) => [.. Prepared(table).Nominal().Findings.Select(f => f.Rule)];
+    private static List<Rule> With(string table) => [.. Prepared(table).WithBands(16).Findings.Select(f => f.Rule)];
 
     private static List<Rule> Changed(string before, string after)
     {
         Assert.Contains(before, Text, StringComparison.Ordinal);
-        return [.. Light(Text.Replace(before, after, StringComparison.Ordinal)).Nominal().Findings.Select(f => f.Rule)];
+        return
+        [
+            .. Light(Text.Replace(before, after, StringComparison.Ordinal)).WithBands(16).Findings.Select(f => f.Rule),
+        ];
     }
 
     private static PreparedEvaluation Prepared(string table) => Light(Text + "\n" + table);
