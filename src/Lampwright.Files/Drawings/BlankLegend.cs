@@ -96,6 +96,17 @@ internal static class BlankLegend
             $"{blank.Part}: {Numbers.Place(blank.WidthM * 1000)} × {Numbers.Place(blank.HeightM * 1000)} mm of {blank.Sheet}, {blank.ThicknessM * 1000:0.##} mm thick; scale {written}"
         );
         yield return "seen on the outside; mm from the lower left datum";
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"area {blank.AreaM2 * 1e4:0.0} cm², outline {blank.OutlineLengthM * 1000:0} mm, {blank.MassKg * 1000:0} g"
+        );
+        if (blank.GrainAlongX is { } alongX)
+        {
+            yield return alongX
+                ? "rolling direction of the sheet: left to right"
+                : "rolling direction of the sheet: upwards";
+        }
+
         if (blank.Bends.Count > 0)
         {
             var radii = string.Join(

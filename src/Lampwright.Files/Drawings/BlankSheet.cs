@@ -216,7 +216,7 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
     }
 
     /// <summary>Whether the outline runs on through a corner, which then only parts two named edges.</summary>
-    private static bool IsStraight(Corner before, Corner corner, Corner after)
+    internal static bool IsStraight(Corner before, Corner corner, Corner after)
     {
         var (a, b) = (corner.Point - before.Point, after.Point - corner.Point);
         return before.Bulge == 0

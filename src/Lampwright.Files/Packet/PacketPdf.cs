@@ -21,6 +21,7 @@ public static class PacketPdf
         FindingsPage.Draw(book);
         CutListPage.Draw(book);
         PartPages.Draw(book);
+        MarkingOutPage.Draw(book);
         DrillPage.Draw(book);
         JointsPage.Draw(book);
         WiringPage.Draw(book);

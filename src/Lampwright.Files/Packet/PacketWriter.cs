@@ -129,6 +129,7 @@ public static class PacketWriter
         {
             ("evaluation.json", () => json),
             ("cut-list.csv", () => Text(w => CutListCsv.Write(evaluation, w))),
+            ("marking-out.csv", () => Text(w => MarkingOutCsv.Write(evaluation, w))),
             ("packet.pdf", () => Bytes(s => PacketPdf.Write(design, evaluation, StateOf(json), s))),
             ("templates.pdf", () => Bytes(s => TemplatesPdf.Write(evaluation, TemplateOptions.Of(design.Show), s))),
         };

@@ -106,6 +106,15 @@ public sealed record Part(string Name)
     /// <summary>The part this one mirrors.</summary>
     public string? Mirror { get; init; }
 
+    /// <summary>Rolling direction of the sheet along <c>x</c> or <c>y</c> of the face; empty where it is not known.</summary>
+    public string Grain { get; init; } = "";
+
+    /// <summary>Least distance from its openings to live parts behind them, m; null where none are.</summary>
+    public Value? Live { get; init; }
+
+    /// <summary>Edges where hands go.</summary>
+    public IReadOnlyList<string> Hands { get; init; } = [];
+
     /// <summary>What the maker notes beside it.</summary>
     public string Note { get; init; } = "";
 }

@@ -29,11 +29,11 @@ internal static class BendChecks
                     break;
                 case FlangeMaking.Joggle:
                     Joggle.Check(panel, path, findings);
-                    Radius(spec, panel, path, findings);
+                    Radius(spec, panel, path, blank, findings);
                     break;
                 default:
                     Height(spec, panel, path, findings);
-                    Radius(spec, panel, path, findings);
+                    Radius(spec, panel, path, blank, findings);
                     break;
             }
 
@@ -124,14 +124,15 @@ internal static class BendChecks
         }
     }
 
-    private static void Radius(PartSpec spec, Panel panel, string path, List<Finding> findings)
+    private static void Radius(PartSpec spec, Panel panel, string path, Blank blank, List<Finding> findings)
     {
         var bend = panel.Bend!;
+        var along = Grain.IsAlong(blank.Bends[panel.Index - 1], spec.GrainAlongX);
         var least =
             spec.Limits.LeastRadiusM
             ?? (
                 spec.Sheet.TensileStrengthPa > 0
-                    ? LeastRadius.Din6935(spec.Sheet.ThicknessM, spec.Sheet.TensileStrengthPa, bend.AngleRad)
+                    ? LeastRadius.Din6935(spec.Sheet.ThicknessM, spec.Sheet.TensileStrengthPa, bend.AngleRad, along)
                     : null
             );
         if (least is { } limit && bend.InsideRadiusM < limit - 1e-9)
@@ -140,7 +141,7 @@ internal static class BendChecks
                 MetalRules.SmallRadius.At(
                     path,
                     $"The bend of {panel.Id} has an inside radius of {Mm.Of(bend.InsideRadiusM)}; "
-                        + $"{Mm.Of(spec.Sheet.ThicknessM)} of this sheet wants {Mm.Of(limit)} or more.",
+                        + $"{Mm.Of(spec.Sheet.ThicknessM)} of this sheet wants {Mm.Of(limit)} or more{(along ? " along its rolling direction" : "")}.",
                     Mm.Of(bend.InsideRadiusM),
                     Mm.Of(limit)
                 )

@@ -32,7 +32,11 @@ public enum HandbookMetal
 /// <summary>One test strip: bent once, measured outside, compared with its length before.</summary>
 /// <param name="AngleRad">Angle turned from flat, radians, above 0 and at most π.</param>
 /// <param name="DeductionM">Sum of the outside legs less the flat length, metres.</param>
-public sealed record BendStrip(double AngleRad, double DeductionM);
+public sealed record BendStrip(double AngleRad, double DeductionM)
+{
+    /// <summary>Standard uncertainty of the deduction from the readings of its three lengths, metres; by default ±0.1 mm in each.</summary>
+    public double ReadingM { get; init; } = 0.0001;
+}
 
 /// <summary>How the maker wants bends to be allowed for.</summary>
 /// <param name="Method">The method.</param>

@@ -67,6 +67,9 @@ public sealed record BlankBend(
 {
     /// <summary>Where the nose of the brake's clamp sits; null for a bend that is not made on the brake.</summary>
     public SetLine? Set { get; init; }
+
+    /// <summary>Angle to bend to, so that the wanted one is left when it springs back, radians; null where the source has no row.</summary>
+    public double? BendToRad { get; init; }
 }
 
 /// <summary>The flat blank of a part, seen on the outside; origin at the lower left corner of its box, y up, metres.</summary>
@@ -95,4 +98,11 @@ public sealed record Blank(
     double MassKg,
     double CutLengthM,
     string Method
-);
+)
+{
+    /// <summary>Rolling direction of the sheet along x of the blank (true), along its y (false), or not known (null).</summary>
+    public bool? GrainAlongX { get; init; }
+
+    /// <summary>Length of the outline alone, metres: what is sheared or sawn.</summary>
+    public double OutlineLengthM => Outline.Perimeter;
+}

@@ -31,6 +31,21 @@ public sealed record MetalLimits
     /// <summary>Least inside radius, metres; null takes the row of DIN 6935.</summary>
     public double? LeastRadiusM { get; init; }
 
+    /// <summary>Smallest hole that a drill held by hand makes without breaking, metres.</summary>
+    public double LeastDrillM { get; init; } = 0.0015;
+
+    /// <summary>Narrowest slot or cut-out that a file enters, metres.</summary>
+    public double LeastFileM { get; init; } = 0.003;
+
+    /// <summary>Largest hole of a twist drill in a hand drill, metres; above it a step drill is wanted.</summary>
+    public double TwistDrillM { get; init; } = 0.013;
+
+    /// <summary>Largest hole of a step drill, metres; above it a hole saw or a file is wanted.</summary>
+    public double StepDrillM { get; init; } = 0.040;
+
+    /// <summary>Height of a step of a step drill, metres: thickest sheet that it goes through in one step.</summary>
+    public double StepM { get; init; } = 0.004;
+
     /// <summary>Most holes that one part is computed with.</summary>
     public int MostHoles { get; init; } = 50_000;
 

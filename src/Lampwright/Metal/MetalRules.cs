@@ -3,7 +3,7 @@ using Lampwright.Findings;
 namespace Lampwright.Metal;
 
 /// <summary>The rules of the metal station. Codes are never used again; each has a paragraph in docs/findings.md.</summary>
-public static class MetalRules
+public static partial class MetalRules
 {
     private static readonly string Practice = "common practice, no source";
 
@@ -350,5 +350,6 @@ public static class MetalRules
         OutlineCrosses,
         SmallRelief,
         HoleUnderHem,
+        .. Bench,
     ];
 }

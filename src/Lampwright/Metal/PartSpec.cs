@@ -93,6 +93,15 @@ public sealed record PartSpec(string Name, SheetSpec Sheet, FaceSpec Face)
     /// <summary>Rules of thumb that the checks use.</summary>
     public MetalLimits Limits { get; init; } = new();
 
+    /// <summary>Rolling direction of the sheet along x of the face (true), along its y (false), or not known (null).</summary>
+    public bool? GrainAlongX { get; init; }
+
+    /// <summary>Least distance from the openings to live parts behind them, metres; null where none are.</summary>
+    public double? LiveBehindM { get; init; }
+
+    /// <summary>Edges where hands go: <c>wall_l.far</c>, <c>face.top</c>.</summary>
+    public IReadOnlyList<string> HandEdges { get; init; } = [];
+
     /// <summary>Factors of the named method errors, nominally 1.</summary>
     public MetalFactors Factors { get; init; } = MetalFactors.Nominal;
 

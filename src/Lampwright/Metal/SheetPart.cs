@@ -79,6 +79,8 @@ public static class SheetPart
             CutOutChecks.Check(spec, findings);
             HemCover.Check(spec, panels, holes, findings);
             FoldChecks.Check(spec, panels, holes, blank, folded, findings);
+            HandChecks.Check(spec, panels, holes, folded, findings);
+            NoseChecks.Check(spec, panels, holes, blank, findings);
         }
 
         if (spec.Mirrored)
@@ -161,7 +163,10 @@ public static class SheetPart
             mass,
             cuts,
             BendMethodName.Of(spec.Sheet.Rule)
-        );
+        )
+        {
+            GrainAlongX = spec.GrainAlongX,
+        };
         return (blank, -least);
     }
 
@@ -187,7 +192,19 @@ public static class SheetPart
             bend.DeductionM,
             bend.SetbackM
         );
-        return flat with { Set = SetLine.Of(flat, spec.Sheet.ThicknessM, spec.Brake.NoseRadiusM) };
+        return flat with
+        {
+            Set =
+                panel.Spec!.Making == FlangeMaking.Brake
+                    ? SetLine.Of(flat, spec.Sheet.ThicknessM, spec.Brake.NoseRadiusM)
+                    : null,
+            BendToRad = Springback.Advice(
+                spec.Sheet.Material,
+                bend.AngleRad,
+                bend.InsideRadiusM,
+                spec.Sheet.ThicknessM
+            ),
+        };
     }
 
     private static FoldedPart FoldOf(

@@ -42,6 +42,26 @@ public static class Springback
         return last;
     }
 
+    /// <summary>Angle to bend to so that the wanted one is left, radians; null for a sheet or a radius that the source has no row for.</summary>
+    /// <param name="grade">Designation of the sheet: DC01, DC04, 1.4301, 6082-T6 have a row.</param>
+    /// <param name="angleRad">Wanted angle, turned from flat.</param>
+    /// <param name="radiusM">Inside radius, metres.</param>
+    /// <param name="thicknessM">Thickness, metres.</param>
+    public static double? Advice(string grade, double angleRad, double radiusM, double thicknessM)
+    {
+        string? metal = grade switch
+        {
+            "DC01" => "DC01",
+            "DC04" => "DC04",
+            "1.4301" => "18_8",
+            "6082-T6" => "AlSiMgMn",
+            _ => null,
+        };
+        return metal is not null && radiusM > 0 && Factor(metal, radiusM / Guard.Positive(thicknessM)) is { } kept
+            ? BendTo(angleRad, kept)
+            : null;
+    }
+
     private static double? OrNull(double cell) => double.IsNaN(cell) ? null : cell;
 
     /// <summary>Angle to bend to so that the wanted angle is left: wanted / kR.</summary>

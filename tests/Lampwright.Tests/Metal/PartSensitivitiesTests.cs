@@ -38,9 +38,33 @@ public sealed class PartSensitivitiesTests
     public void A_part_that_cannot_be_folded_has_none() => Assert.Null(PartSensitivities.Of(Parts.Box(120, 80, 1)));
 
     [Fact]
-    public void Own_strips_err_less_than_a_published_rule()
+    public void Own_strips_err_less_than_a_published_rule_once_there_are_several()
     {
-        var strip = MetalMethods.MethodErrors(BendRule.FromStrips(new BendStrip(Math.PI / 2, 0.0028)))[0];
-        Assert.True(strip.HalfWidth < MetalMethods.MethodErrors(BendRule.Din6935)[0].HalfWidth);
+        double Error(params double[] deductionsMm) =>
+            MetalMethods
+                .MethodErrors(
+                    Parts.Mild with
+                    {
+                        Rule = BendRule.FromStrips([
+                            .. deductionsMm.Select(d => new BendStrip(Math.PI / 2, d / 1000) { ReadingM = 0.00005 }),
+                        ]),
+                    }
+                )[0]
+                .HalfWidth;
+        var published = MetalMethods.MethodErrors(Parts.Mild)[0].HalfWidth;
+        Assert.True(Error(2.80, 2.85, 2.82, 2.84) < published);
+        Assert.True(Error(2.80, 3.30) > published);
+        Assert.Equal(
+            0.03,
+            MetalMethods
+                .MethodErrors(
+                    Parts.Mild with
+                    {
+                        Rule = BendRule.FromStrips(new BendStrip(Math.PI / 2, 0.0028) { ReadingM = 1e-6 }),
+                    }
+                )[0]
+                .HalfWidth,
+            12
+        );
     }
 }

@@ -83,6 +83,9 @@ internal static class BindMetal
             ],
             Panels = Panels(r.Table("panels")),
             Mirror = mirror.Length == 0 ? null : mirror,
+            Grain = r.Choice("grain"),
+            Live = r.Optional("live"),
+            Hands = r.References("hands", null, r.Name),
             Note = r.Text("note"),
         };
     }

@@ -32,6 +32,9 @@ public static class RuleNames
         new("hole_to_edge", Dimension.Length, "Edge of a hole to the edge of the sheet; otherwise 2 thicknesses."),
         new("hole_to_hole", Dimension.Length, "Web between two holes; otherwise 1 thickness."),
         new("least_radius", Dimension.Length, "Least inside radius; otherwise by DIN 6935."),
+        new("least_drill", Dimension.Length, "Smallest hole by a drill held by hand; otherwise 1.5 mm."),
+        new("least_file", Dimension.Length, "Narrowest slot or cut-out that is filed; otherwise 3 mm."),
+        new("step_height", Dimension.Length, "Height of the steps of the step drill; otherwise 4 mm."),
     ];
 
     /// <summary>The rule of a name, or null.</summary>

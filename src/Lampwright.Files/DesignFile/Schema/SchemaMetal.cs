@@ -230,6 +230,27 @@ internal static class SchemaMetal
             .Length("large", "1 mm", "5 m", "Large opening, inside.", required: true, kind: KeyKind.TwoQuantities)
             .Length("depth", "1 mm", "5 m", "Distance between the openings.", required: true)
             .Choice("blanks", ["separate", "joined"], "Each panel its own blank, or all in one.", absent: "separate");
+        part.Choice(
+                "grain",
+                ["x", "y"],
+                "Rolling direction of the sheet along x or y of the face; of a mirrored part that of the other.",
+                absent: "not known"
+            )
+            .Length(
+                "live",
+                "0 mm",
+                "2 m",
+                "Least distance from its openings to live parts behind them; openings are then held against finger and wire.",
+                absent: "no live parts behind it"
+            )
+            .Refers(
+                "hands",
+                "edge",
+                "Edges where hands go.",
+                kind: KeyKind.References,
+                absent: "none",
+                example: "[\"wall_l.far\"]"
+            );
         part.Refers("mirror", "part", "The part this one mirrors.", absent: "none")
             .Text("note", "What the maker notes beside it.", absent: "nothing");
     }

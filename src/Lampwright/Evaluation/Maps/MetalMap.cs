@@ -48,6 +48,14 @@ internal static class MetalMap
             ],
             Brake = Brake(design.Brake),
             Limits = Limits(design.Rules, sheet),
+            GrainAlongX = part.Grain switch
+            {
+                "x" => true,
+                "y" => false,
+                _ => null,
+            },
+            LiveBehindM = part.Live?.Nominal,
+            HandEdges = part.Hands,
         };
     }
 
@@ -80,6 +88,10 @@ internal static class MetalMap
         return design.Sheets.FirstOrDefault(s => s.Name == name);
     }
 
+    /// <summary>Squared standard uncertainty of a reading: that of its own limits, else of ±0.1 mm (JCGM 100:2008, 4.3.7).</summary>
+    private static double Square(Quantities.Value reading) =>
+        Math.Pow(reading.HalfWidth > 0 ? reading.HalfWidth : 0.0001, 2) / 3;
+
     private static double Known(double? value) => value is { } v && double.IsFinite(v) ? v : 0;
 
     private static BendRule Rule(Design.Sheet sheet) =>
@@ -91,7 +103,10 @@ internal static class MetalMap
                 .. sheet.Bend.Strips.Select(s => new BendStrip(
                     s.Angle.Nominal,
                     s.LegA.Nominal + s.LegB.Nominal - s.Length.Nominal
-                )),
+                )
+                {
+                    ReadingM = Math.Sqrt(Square(s.LegA) + Square(s.LegB) + Square(s.Length)),
+                }),
             ]),
             _ => BendRule.Din6935,
         };
@@ -154,6 +169,7 @@ internal static class MetalMap
                 ? rule.Formula?.ForSheet(sheet.ThicknessM, sheet.InsideRadiusM) ?? rule.Value.Nominal
                 : null;
 
+        var usual = new MetalLimits();
         return new MetalLimits
         {
             LeastFlangeM = Of("least_flange"),
@@ -162,6 +178,9 @@ internal static class MetalMap
             HoleToEdgeM = Of("hole_to_edge"),
             WebM = Of("hole_to_hole"),
             LeastRadiusM = Of("least_radius"),
+            LeastDrillM = Of("least_drill") ?? usual.LeastDrillM,
+            LeastFileM = Of("least_file") ?? usual.LeastFileM,
+            StepM = Of("step_height") ?? usual.StepM,
         };
     }
 }

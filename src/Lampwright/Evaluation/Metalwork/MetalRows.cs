@@ -1,6 +1,5 @@
 using Lampwright.Evaluation.Draws;
 using Lampwright.Metal;
-using Lampwright.Tables;
 
 namespace Lampwright.Evaluation.Metalwork;
 
@@ -38,7 +37,7 @@ internal sealed class MetalRows : IRowPart
                                 p.Result.Spec.Sheet.InsideRadiusM,
                                 0.3 * p.Result.Spec.Sheet.InsideRadiusM
                             ),
-                        variables.Factor(Allowance(p.Result.Spec.Sheet.Rule)),
+                        variables.Factor(MetalMethods.MethodErrors(p.Result.Spec.Sheet)[0]),
                         variables.Factor(MetalMethods.Density),
                     ]
             ),
@@ -86,13 +85,6 @@ internal sealed class MetalRows : IRowPart
         }
 
         return 0;
-    }
-
-    // By strips or by a rule: two different errors, and a light may have sheets of both.
-    private static MethodError Allowance(BendRule rule)
-    {
-        var error = MetalMethods.MethodErrors(rule)[0];
-        return error with { Name = rule.Method == BendMethod.Strips ? error.Name + ".strips" : error.Name };
     }
 
     private static Sensitivity In(Sensitivity s, double factor) =>

@@ -22,6 +22,7 @@ public sealed class PacketWriterTests : IDisposable
         "folded/long.glb",
         "folded/plate.glb",
         "folded/tray.glb",
+        "marking-out.csv",
         "packet.pdf",
         "templates.pdf",
     ];

@@ -1,0 +1,81 @@
+using System.Globalization;
+using Lampwright.Geometry;
+using Lampwright.Metal;
+
+namespace Lampwright.Files.Drawings;
+
+/// <summary>One thing to scribe or punch on a blank, from its left and bottom edge, seen on the outside.</summary>
+/// <param name="Kind"><c>corner</c>, <c>bend</c>, <c>set line</c> or <c>hole</c>.</param>
+/// <param name="Id">Which one.</param>
+/// <param name="AtMm">Its place; of a line one end, mm.</param>
+/// <param name="ToMm">The other end of a line, mm.</param>
+/// <param name="What">Size, or what to do there.</param>
+public sealed record MarkingPoint(string Kind, string Id, Vec2 AtMm, Vec2? ToMm, string What);
+
+/// <summary>
+/// The coordinates by which a blank is marked out by hand: all of them from the same two edges, so that no error is carried from one mark
+/// to the next.
+/// </summary>
+public static class MarkingOut
+{
+    /// <summary>Everything that is marked, in the order in which one works: outline, bends, set lines, holes.</summary>
+    /// <param name="blank">The blank.</param>
+    public static IReadOnlyList<MarkingPoint> Of(Blank blank)
+    {
+        ArgumentNullException.ThrowIfNull(blank);
+        return [.. Corners(blank), .. Bends(blank), .. SetLines(blank), .. Holes(blank)];
+    }
+
+    private static IEnumerable<MarkingPoint> Corners(Blank blank)
+    {
+        var corners = blank.Outline.Corners;
+        var number = 0;
+        for (var i = 0; i < corners.Count; i++)
+        {
+            var (before, corner, after) = (
+                corners[(i + corners.Count - 1) % corners.Count],
+                corners[i],
+                corners[(i + 1) % corners.Count]
+            );
+            if (BlankSheet.IsStraight(before, corner, after))
+            {
+                continue;
+            }
+
+            number++;
+            var what = corner.Bulge == 0 ? "" : "arc to the next, R" + Numbers.Mm(blank.Outline.Arc(i).Radius);
+            yield return new("corner", number.ToString(CultureInfo.InvariantCulture), corner.Point * 1000, null, what);
+        }
+    }
+
+    private static IEnumerable<MarkingPoint> Bends(Blank blank) =>
+        blank.Bends.Select(b => new MarkingPoint(
+            "bend",
+            b.Flange,
+            b.CentreLine.A * 1000,
+            b.CentreLine.B * 1000,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{Degrees(b.AngleRad)} {(b.Direction == BendDirection.Down ? "down" : "up")}{(b.BendToRad is { } to ? $", bend to {Degrees(to)}" : "")}"
+            )
+        ));
+
+    private static IEnumerable<MarkingPoint> SetLines(Blank blank) =>
+        from bend in blank.Bends
+        where bend.Set is not null
+        select new MarkingPoint(
+            "set line",
+            bend.Flange,
+            bend.Set!.Line.A * 1000,
+            bend.Set.Line.B * 1000,
+            (bend.Set.OnInside ? "on the inside" : "on the outside")
+                + (bend.Set.NoseBackM is { } back ? $", nose back {Numbers.Mm(back)}" : "")
+        );
+
+    private static IEnumerable<MarkingPoint> Holes(Blank blank) =>
+        from hole in HoleGroup.Of(blank).SelectMany(g => g.Holes.Select(h => (Hole: h, g.Size)))
+        select new MarkingPoint("hole", hole.Hole.Id, hole.Hole.Centre * 1000, null, hole.Size);
+
+    private static string Degrees(double rad) =>
+        (rad * 180 / Math.PI).ToString("0.#", CultureInfo.InvariantCulture) + "°";
+}
