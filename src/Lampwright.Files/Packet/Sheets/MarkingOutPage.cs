@@ -18,7 +18,7 @@ internal static class MarkingOutPage
         var flow = new Flow(book, new("Marking out")).Begun();
         flow.Title(
             "Marking out by hand",
-            "square two edges, mark everything from them: x from the left, y from the bottom, seen on the outside"
+            "x from the left, y from the bottom edge, outside up; square these first"
         );
         var unit = book.Units.LengthSign;
         var table = new Table(
