@@ -106,11 +106,7 @@ internal static class NoseChecks
             MetalRules.BendAcrossGrain.At(
                 $"part.{spec.Name}",
                 $"An inside radius of {Mm.Of(worst.InsideRadiusM)} is enough across the rolling direction, along it {Mm.Of(Least(worst, true)!.Value)} is wanted: {string.Join(", ", tight.Select(b => b.Flange))}."
-                    + (
-                        both
-                            ? " They run both ways, so some lie along it: bend a strip along it first."
-                            : ""
-                    ),
+                    + (both ? " They run both ways, so some lie along it: bend a strip along it first." : ""),
                 Mm.Of(worst.InsideRadiusM),
                 Mm.Of(Least(worst, true)!.Value)
             )

@@ -16,10 +16,7 @@ internal static class MarkingOutPage
         }
 
         var flow = new Flow(book, new("Marking out")).Begun();
-        flow.Title(
-            "Marking out by hand",
-            "x from the left, y from the bottom edge, outside up; square these first"
-        );
+        flow.Title("Marking out by hand", "x from the left, y from the bottom edge, outside up; square these first");
         var unit = book.Units.LengthSign;
         var table = new Table(
             [
