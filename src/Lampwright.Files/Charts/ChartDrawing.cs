@@ -47,7 +47,7 @@ public static class ChartDrawing
     private static double Legend(Chart chart, IInk ink, double x, double top, double width, double size)
     {
         var named = chart
-            .Layers.Where(l => l.Name.Length > 0 && l is LineLayer or DotLayer or AreaLayer or PinLayer)
+            .Layers.Where(l => l.Name.Length > 0 && l is LineLayer or CourseLayer or DotLayer or AreaLayer or PinLayer)
             .ToList();
         if (named.Count < 2)
         {
@@ -85,7 +85,8 @@ public static class ChartDrawing
             }
             else
             {
-                ink.Line(at, middle, at + (size * 1.8), middle, ChartLayers.StrokeOf((LineLayer)layer, size));
+                var curve = layer is CourseLayer course ? CourseLayers.LineOf(course) : (LineLayer)layer;
+                ink.Line(at, middle, at + (size * 1.8), middle, ChartLayers.StrokeOf(curve, size));
             }
 
             ink.Text(layer.Name, at + (size * 2.2), line, new(size, Palette.Ink));

@@ -27,6 +27,9 @@ internal static class ChartLayers
                 case LineLayer line:
                     Line(chart, line, ink, frame, size);
                     break;
+                case CourseLayer course:
+                    CourseLayers.Draw(chart, course, ink, frame, size);
+                    break;
                 case DotLayer dots:
                     Dots(chart, dots, ink, frame, size, dotLayers);
                     break;

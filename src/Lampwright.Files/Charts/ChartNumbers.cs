@@ -21,6 +21,10 @@ internal static class ChartNumbers
                     ys.AddRange(area.Points.Select(p => p.Y));
                     ys.Add(0);
                     break;
+                case CourseLayer course:
+                    xs.AddRange(course.Points.Select(p => p.X));
+                    ys.AddRange(course.Points.SelectMany(p => new[] { p.Y.Low, p.Y.Value, p.Y.High }));
+                    break;
                 case DotLayer dots:
                     xs.AddRange(dots.Points.Select(p => p.X));
                     ys.AddRange(dots.Points.SelectMany(p => new[] { p.Y.Low, p.Y.Value, p.Y.High }));

@@ -28,6 +28,7 @@ public static class PacketPdf
         BestChainPage.Draw(book);
         WhyPage.Draw(book);
         ChartPages.Draw(book);
+        HeatPage.Draw(book);
         FirstPowerPage.Draw(book);
         TestSheetPage.Draw(book);
         RepairCardPage.Draw(book);

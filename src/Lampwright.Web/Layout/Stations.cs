@@ -23,7 +23,7 @@ public static class Stations
             ["steps", "emitter", "driver"],
             "STP"
         ),
-        new("heat", "heat", "How hot does everything get?", ["sink", "fan", "interface", "place"], "HEA"),
+        new("heat", "heat", "How hot does everything get?", ["sink", "fan", "cutout", "interface", "place"], "HEA"),
         new(
             "light",
             "light",

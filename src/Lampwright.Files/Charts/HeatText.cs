@@ -1,0 +1,107 @@
+using Lampwright.Evaluation;
+using Lampwright.Evaluation.Answers;
+using Lampwright.Heat.Time;
+
+namespace Lampwright.Files.Charts;
+
+/// <summary>What is said of heat in time, the same on paper and on the page.</summary>
+public static class HeatText
+{
+    /// <summary>Where a cut-out belongs, and what it must never switch.</summary>
+    public static string WhereItSwitches =>
+        "It switches the driver's input and nothing else: never the emitter, never a sense line. "
+        + "That side may be mains: it is built to the local code, by those who are licensed for it.";
+
+    /// <summary>A time as people say it: <c>48 s</c>, <c>5.7 min</c>, <c>34 min</c>, <c>2.5 h</c>.</summary>
+    /// <param name="seconds">The time, s.</param>
+    public static string Time(double seconds) =>
+        seconds < 120 ? $"{ChartText.Fixed(seconds, 0)} s"
+        : seconds < 600 ? $"{ChartText.Fixed(seconds / 60, 1)} min"
+        : seconds < 7200 ? $"{ChartText.Fixed(seconds / 60, 0)} min"
+        : $"{ChartText.Fixed(seconds / 3600, 1)} h";
+
+    /// <summary>A time with its band.</summary>
+    /// <param name="seconds">The time, s.</param>
+    public static string Time(Predicted seconds)
+    {
+        var (low, high) = (Time(seconds.Low), Time(seconds.High));
+        return low == high ? Time(seconds.Value) : $"{Time(seconds.Value)} ({low} to {high})";
+    }
+
+    /// <summary>How long a skin may be touched.</summary>
+    /// <param name="seconds">Longest contact, s; 0 for none, null for any.</param>
+    public static string Touch(double? seconds) =>
+        seconds switch
+        {
+            null => "any time",
+            <= 0 => "not at all",
+            { } s => Time(s),
+        };
+
+    /// <summary>The place of the cut-out to fit; null where none can be advised.</summary>
+    /// <param name="box">The answer.</param>
+    public static CutOutPlace? Advised(BoxAnswer box)
+    {
+        ArgumentNullException.ThrowIfNull(box);
+        return box.CutOuts.FirstOrDefault(c => c is { Best: true, SettingC: not null });
+    }
+
+    /// <summary>Tolerance that the advice is made for, in °C or °F of the unit.</summary>
+    /// <param name="unit">Unit of temperatures.</param>
+    public static string Tolerance(TemperatureUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(unit);
+        return $"± {ChartText.Fixed(CutOut.UsualToleranceK * unit.Factor, 0)} {(unit == TemperatureUnit.Celsius ? "K" : unit.Sign)}";
+    }
+
+    /// <summary>Why this setting at this place, in sentences.</summary>
+    /// <param name="place">The place advised.</param>
+    /// <param name="unit">Unit of temperatures.</param>
+    public static string Why(CutOutPlace place, TemperatureUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(unit);
+        string T(double celsius) => $"{ChartText.Fixed(unit.From(celsius), 0)} {unit.Sign}";
+        var normal =
+            $"In normal use on the hottest day the place reaches {T(place.NormalC)} at most, so a setting of {T(place.LeastC)} or more never trips for nothing.";
+        var harm = place.MostC is { } most
+            ? $" Up to {T(most)} it trips before harm is done"
+                + (
+                    place is { HarmAfterS: { } after, TripsAfterS: { } trips }
+                        ? $": with the fan stopped at full light it opens after {Time(trips)} at the latest, {place.Harm} would pass its limit after {Time(after)}, counted on the safe side."
+                        : "."
+                )
+            : " With the fan stopped at full light nothing passes its limit, so none is needed.";
+        return normal + harm;
+    }
+
+    /// <summary>What a stopped fan does, in a sentence; empty without a fan.</summary>
+    /// <param name="box">The answer.</param>
+    /// <param name="unit">Unit of temperatures.</param>
+    public static string Stopped(BoxAnswer box, TemperatureUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(box);
+        ArgumentNullException.ThrowIfNull(unit);
+        if (box.FanStop is not { } stop)
+        {
+            return "";
+        }
+
+        var junction = stop.JunctionLimitS is { } j
+            ? $"the junction passes its limit after {Time(j)}"
+            : "the junction stays below its limit";
+        var skin = stop.SkinLimitS is { } s
+            ? $"{Plain(stop.Skin)} is too hot to touch after {Time(s)}"
+            : "no skin gets too hot to touch that is not so already";
+        return $"The fan stops at full light and {ChartText.Fixed(unit.From(stop.AmbientC), 0)} {unit.Sign}: {junction}; {skin}; "
+            + $"light falls by {ChartText.Fixed(stop.LightLossStops, 2)} stops, which {(stop.LossShows ? "shows" : "nobody sees")}.";
+    }
+
+    /// <summary>The name of a node or part of one for reading.</summary>
+    /// <param name="node">For example <c>tray.face</c>.</param>
+    public static string Plain(string node)
+    {
+        ArgumentNullException.ThrowIfNull(node);
+        return node.Replace('_', ' ').Replace(".", ", ", StringComparison.Ordinal);
+    }
+}
