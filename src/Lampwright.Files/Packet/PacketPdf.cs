@@ -24,15 +24,26 @@ public static class PacketPdf
         MarkingOutPage.Draw(book);
         DrillPage.Draw(book);
         JointsPage.Draw(book);
-        WiringPage.Draw(book);
-        BestChainPage.Draw(book);
+
+        // While a stop stands against wires from this driver, no sheet says how to run them or what to measure on them.
+        var wired = evaluation.Board is not { Reading.Stops.Count: > 0 };
+        if (wired)
+        {
+            WiringPage.Draw(book);
+            BestChainPage.Draw(book);
+        }
+
         WhyPage.Draw(book);
         ChartPages.Draw(book);
         HeatPage.Draw(book);
-        FirstPowerPage.Draw(book);
-        TestSheetPage.Draw(book);
-        RepairCardPage.Draw(book);
-        LabelsPage.Draw(book);
+        if (wired)
+        {
+            FirstPowerPage.Draw(book);
+            TestSheetPage.Draw(book);
+            RepairCardPage.Draw(book);
+            LabelsPage.Draw(book);
+        }
+
         book.Save(stream);
     }
 }

@@ -2,6 +2,7 @@ using Lampwright.Evaluation.Answers;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Evaluation.Draws;
 using Lampwright.Steps;
+using Lampwright.Steps.Board;
 
 namespace Lampwright.Evaluation.Build;
 
@@ -43,7 +44,8 @@ internal static class StepsBuild
                 .. Order(light, bands).Select(i => Position(light, bands, i) with { Corner = faults?.Corners[i] }),
             ],
             Faults = faults?.Faults ?? [],
-            Build = faults?.Build,
+            // No wire may leave such a driver: then there is nothing to solder and nothing to measure under power.
+            Build = BoardStops.Of(inputs.StepsSpec.Driver).Count > 0 ? null : faults?.Build,
             Fuse = faults?.Fuse,
             Recommended = faults?.Recommended ?? [],
             Targets =

@@ -80,7 +80,7 @@ public static class BoardQuestions
                 stops.Count > 0
                     ? "Not while a stop stands: it means work on the driver's board."
                     : "A part soldered in place of the old one with the driver unplugged and discharged, at no more current than before; then a meter in the isolated output's line. Altering a driver voids its approval.",
-                sense.SecondPair is null,
+                sense.SecondPair is null && stops.Count == 0,
                 ""
             )
         );

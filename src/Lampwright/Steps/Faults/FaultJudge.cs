@@ -19,11 +19,16 @@ internal static class FaultJudge
         var runs = fault.Kind != FaultKind.SupplyPulled && !point.Regulated;
         var floating = double.IsNaN(point.SenseV) || (runs && !point.AtVoltageLimit && point.SenseFollowsLow);
 
-        // The emitter goes dark at its knee: the rest of its voltage is at once at the pad LED −, and at the sense input if that hangs there.
-        var jump =
-            dark && point.SenseFollowsLow ? spec.ThresholdV + (spec.Emitter.SlopeOhm * sound.EmitterA) : (double?)null;
+        // Only what the sense input draws still flows: the rest of the emitter's voltage is at once at the pad LED −, and at the sense input if that hangs there.
+        var fallV =
+            (spec.Emitter.SlopeOhm * sound.EmitterA)
+            + Math.Max(0, spec.Emitter.KneeV - (spec.Emitter.DarkV ?? spec.Emitter.KneeV));
+        var jump = dark && point.SenseFollowsLow ? spec.ThresholdV + fallV : (double?)null;
+
+        // Nothing flows and nobody knows how far the output climbs: what comes when the contact is back is not known either.
+        var climbs = dark && runs && double.IsNaN(point.OutputV);
         var (over, resistors) = Parts(circuit, limits, load, mostLoad);
-        double? most = double.IsInfinity(point.EmitterMostA) ? null : point.EmitterMostA;
+        double? most = climbs || double.IsInfinity(point.EmitterMostA) ? null : point.EmitterMostA;
         var peak = Peak(spec, fault, point, sound, dark);
         var result = new FaultResult(
             fault,
@@ -35,8 +40,8 @@ internal static class FaultJudge
             floating ? null : jump ?? Math.Max(0, point.SenseV),
             double.IsNaN(point.OutputV) ? null : point.OutputV,
             peak,
-            Emitter(spec, point, most, peak),
-            Driver(spec, limits, point, jump),
+            climbs ? Survival.Unknown : Emitter(spec, point, most, peak),
+            climbs ? Survival.Unknown : Driver(spec, limits, point, jump),
             resistors,
             over,
             runs,

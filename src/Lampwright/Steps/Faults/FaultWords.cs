@@ -109,7 +109,7 @@ internal static class FaultWords
         {
             return (
                 Text(
-                    $"The emitter's path is open and the sense input hangs on it: it jumps to about {r.SenseV:0.0} V, and the driver holds back."
+                    $"The emitter's path is open and the sense input hangs on it: it jumps to about {r.SenseV:0.0} V{(r.Driver == Survival.Yes ? "" : ", more than such inputs are sure to bear")}, and the driver holds back."
                 ),
                 "dark"
             );
@@ -123,7 +123,7 @@ internal static class FaultWords
             );
         }
 
-        if (point.DriverMostA < 1e-3)
+        if (point.DriverMostA < 1e-3 || (r.RunsToLimit && double.IsNaN(point.OutputV)))
         {
             var then = spec.Driver.Over switch
             {
@@ -133,9 +133,12 @@ internal static class FaultWords
             };
             var volts = spec.Driver.OverVoltageV is { } v
                 ? Text($"its voltage limit of {v:0.#} V")
-                : "its voltage limit";
+                : "its voltage limit, which is not known,";
+            var back = spec.Driver.OverVoltageV is null
+                ? " What goes through the emitter when the contact comes back under power is not known either."
+                : "";
             return (
-                $"No current flows: the output goes to {volts} {then}.",
+                $"No current flows: the output goes to {volts} {then}.{back}",
                 "dark, or short flashes where the driver tries again"
             );
         }

@@ -4,8 +4,13 @@ namespace Lampwright.Steps.Faults;
 /// <param name="KneeV">Voltage at which it begins to conduct, in volts; ≥ 0.</param>
 /// <param name="SlopeOhm">Rise of the voltage with the current, in ohm; above 0.</param>
 /// <param name="MostA">Greatest current it bears, in amperes; null where it is not known.</param>
-public sealed record EmitterStraight(double KneeV, double SlopeOhm, double? MostA)
+/// <param name="DarkV">Voltage that is left at <see cref="LeakA"/>, in volts; null where only the line is known, then it is the knee.</param>
+public sealed record EmitterStraight(double KneeV, double SlopeOhm, double? MostA, double? DarkV = null)
 {
+    /// <summary>What a sense input draws, in amperes: all that flows through the emitter where nothing else leads on.</summary>
+    /// <remarks><b>Source</b>: bias current of 1 µA, TI AN-1954 (SNVA391D) p. 8.</remarks>
+    public static double LeakA => 1e-6;
+
     /// <summary>The chord of an emitter's curve from one current to twice of it: above that range it gives too much current, never too little.</summary>
     /// <remarks>
     /// <b>Validity</b>: faults that run above the working current. The logarithmic part bends below the chord there, so the chord's slope is at least
@@ -21,7 +26,8 @@ public sealed record EmitterStraight(double KneeV, double SlopeOhm, double? Most
         var i = Guard.Positive(currentA);
         var (low, high) = (model.VoltageV(i, junctionK), model.VoltageV(2 * i, junctionK));
         var slope = Math.Max((high - low) / i, 1e-3);
-        return new(Math.Max(0, low - (slope * i)), slope, mostA);
+        var knee = Math.Max(0, low - (slope * i));
+        return new(knee, slope, mostA, Math.Min(knee, model.VoltageV(LeakA, junctionK)));
     }
 }
 

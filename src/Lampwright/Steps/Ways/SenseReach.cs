@@ -3,7 +3,7 @@ namespace Lampwright.Steps.Ways;
 /// <summary>How far a changed sense resistance reaches: least and greatest current, and what bounds them.</summary>
 /// <remarks>
 /// Least: the driver's label, half of the inductor's ripple (below it the current law ends), and the
-/// lower end of the output window with a hot emitter. Most: the rated current, the emitter's limit, and the upper end of the window with
+/// lower end of the output window with a hot emitter. Most: the rated current, the emitter's limit, and the upper end of the window, or the voltage limit where that lies inside of it, with
 /// a cold one. A chain that is chosen bounds both by its own resistances.
 /// </remarks>
 internal sealed class SenseReach
@@ -60,7 +60,12 @@ internal sealed class SenseReach
     public double MostA(in WayDraw draw)
     {
         var most = Math.Min(Math.Max(_facts.Spec.Driver.RatedA, draw.SetA), _facts.EmitterMostA ?? double.MaxValue);
-        return _facts.WindowMostV is { } window && draw.Model.VoltageV(most, _facts.ColdK) > window
+
+        // A protection that acts inside of the window ends it there.
+        return
+            _facts.KnownLimitV is { } limit
+            && Math.Min(limit, _facts.WindowMostV ?? limit) is var window
+            && draw.Model.VoltageV(most, _facts.ColdK) > window
             ? Math.Min(most, EmitterCurve.CurrentA(draw.Model, window, _facts.ColdK, most))
             : most;
     }

@@ -122,7 +122,7 @@ internal static class SenseWays
                     )
                 );
             default:
-                var overlap = Overlap(bench, driver, amps);
+                var overlap = Overlap(bench, amps);
                 return (
                     overlap > reach.MostA(bench.Draw) * (1 + 1e-6) ? Verdict.WithDrawback : Verdict.Works,
                     WayBench.Text($", and while two positions touch it gives up to {overlap:0.##} A")
@@ -130,19 +130,9 @@ internal static class SenseWays
         }
     }
 
-    // The chosen selector's own overlap; otherwise full and half light side by side behind a part that always stays in the loop.
-    private static double Overlap(WayBench bench, in DriverModel driver, Extent amps)
-    {
-        if (bench.Reach.IsChosen(WayKind.SelectorShorting) && bench.Reach.OverlapA is { } chosen)
-        {
-            return chosen;
-        }
-
-        var fixedOhm = driver.SenseOhm(amps.Most);
-        var dimmed = driver.SenseOhm(Math.Max(amps.Least, 0.5 * amps.Most)) - fixedOhm;
-        var both = dimmed > 0 ? ChainNetwork.ByPassed(dimmed, 2 * dimmed) : 0;
-        return driver.CurrentA(fixedOhm + both);
-    }
+    // The chosen selector's own overlap; otherwise the brightest position, whose part alone stays in the loop: beside it nothing adds.
+    private static double Overlap(WayBench bench, Extent amps) =>
+        bench.Reach.IsChosen(WayKind.SelectorShorting) && bench.Reach.OverlapA is { } chosen ? chosen : amps.Most;
 
     private static string Bound(WayBench bench)
     {

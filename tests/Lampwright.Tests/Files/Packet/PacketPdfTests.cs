@@ -29,7 +29,7 @@ public sealed class PacketPdfTests
     [Fact]
     public void Soldering_first_power_and_repair_stand_on_sheets_of_their_own()
     {
-        var light = SampleLight.Evaluation();
+        var light = Wired();
         var pages = Pages(SampleLight.Design(), light);
         var build = light.Steps!.Build!;
         var first = pages.Single(p => p.Contains("tickeachline", StringComparison.Ordinal));
@@ -59,6 +59,27 @@ public sealed class PacketPdfTests
     }
 
     [Fact]
+    public void No_sheet_says_how_to_wire_or_what_to_measure_while_the_board_forbids_wires()
+    {
+        string[] titles =
+        [
+            "Wiringofthechain",
+            "Thebestchain",
+            "tickeachline",
+            "Testsheet",
+            "fortheinsideofthelid",
+            "Millivoltsacross",
+            "plateP",
+        ];
+        var wired = string.Concat(Pages(SampleLight.Design(), Wired()));
+        Assert.Contains(titles[0], wired, StringComparison.Ordinal);
+        Assert.Contains(titles[2], wired, StringComparison.Ordinal);
+        var stopped = string.Concat(Pages(SampleLight.Design(), SampleLight.Evaluation()));
+        Assert.All(titles, title => Assert.DoesNotContain(title, stopped, StringComparison.Ordinal));
+        Assert.Contains("STOP:donotbuildorpowerthis", stopped, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_part_has_a_sheet_with_its_size()
     {
         var pages = Pages(SampleLight.Design(), SampleLight.Evaluation());
@@ -82,7 +103,7 @@ public sealed class PacketPdfTests
     [InlineData("Findings", "Findoutwhichsidethesensepartison")]
     public void Sheet_is_there_with_what_it_is_for(string title, string content)
     {
-        var pages = Pages(SampleLight.Design(), SampleLight.Evaluation());
+        var pages = Pages(SampleLight.Design(), Wired());
         Assert.Contains(
             pages,
             p =>
@@ -136,7 +157,7 @@ public sealed class PacketPdfTests
     [InlineData("selector")]
     public void Other_arrangements_have_their_circuit(string arrangement)
     {
-        var light = SampleLight.Evaluation();
+        var light = Wired();
         light = light with { Steps = light.Steps! with { Arrangement = arrangement } };
         Assert.Contains(
             Pages(SampleLight.Design(), light),
@@ -150,6 +171,8 @@ public sealed class PacketPdfTests
         var light = SampleLight.Evaluation() with { Title = "漢字 \u0001 " + new string('W', 4000) };
         Assert.Contains("??", Pages(SampleLight.Design(), light)[0], StringComparison.Ordinal);
     }
+
+    private static LightEvaluation Wired() => SampleLight.Evaluation() with { Board = SampleBoard.Cleared };
 
     private static List<string> Pages(LightDesign design, LightEvaluation light)
     {

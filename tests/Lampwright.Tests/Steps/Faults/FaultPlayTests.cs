@@ -157,6 +157,53 @@ public class FaultPlayTests
     }
 
     [Fact]
+    public void The_jump_counts_the_whole_fall_of_the_emitter_down_to_what_a_sense_input_draws()
+    {
+        var spec = FaultChains.Spec(FaultChains.Series);
+        var model = new EmitterModel(
+            0.577,
+            33.7,
+            2.86,
+            -0.018,
+            298.15,
+            6600,
+            1.4,
+            FluxForm.Saturating,
+            0.1,
+            0,
+            0.35,
+            1.8
+        );
+        spec = spec with { Emitter = EmitterStraight.Of(model, 1.53, 298.15, 2.0) };
+        var f = FaultChains.Of(spec, "lead back broken");
+
+        // Thirteen volts and not the four of the straight line: 0.577 V for each of the ln(1.53 A/1 µA) = 14.24, and 2.86 Ω times 1.53 A.
+        Assert.Equal(0.339 + model.VoltageV(f.SoundA, 298.15) - model.VoltageV(1e-6, 298.15), f.SenseV!.Value, 0.05);
+        Assert.InRange(f.SenseV!.Value, 12.5, 13.5);
+        Assert.Equal(Survival.Unknown, f.Driver);
+        Assert.Equal(Survival.Yes, f.Emitter);
+        Assert.Contains("sure to bear", f.Words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("lead LED + broken", null)]
+    [InlineData("emitter pulled off while powered, and put back", null)]
+    [InlineData("emitter pulled off while powered, and put back", 1.9)]
+    public void An_emitter_that_comes_back_to_an_output_of_unknown_voltage_is_not_said_to_survive(
+        string what,
+        double? limitA
+    )
+    {
+        var driver = FaultChains.Driver with { OverVoltageV = null, Over = OverVoltage.Unknown, LimitA = limitA };
+        var f = FaultChains.Of(FaultChains.Spec(FaultChains.Series, driver: driver), what);
+        Assert.Equal(Survival.Unknown, f.Emitter);
+        Assert.Equal(Survival.Unknown, f.Driver);
+        Assert.Null(f.CurrentMostA);
+        Assert.Contains("not known", f.Words, StringComparison.Ordinal);
+        Assert.DoesNotContain("by-passes", f.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_driver_s_own_limit_holds_what_nothing_else_does()
     {
         var driver = FaultChains.Driver with { LimitA = 1.9 };

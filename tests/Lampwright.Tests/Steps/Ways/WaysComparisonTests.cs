@@ -166,6 +166,10 @@ public class WaysComparisonTests
         Assert.Equal(0.6, Of(Good.Driver(d => d with { WindowLeastV = window })).Least, 1e-9);
         var top = Good.Model.VoltageV(1.2, Good.ColdJunctionK);
         Assert.Equal(1.2, Of(Good.Driver(d => d with { WindowMostV = top })).Most, 1e-9);
+
+        // A protection that acts inside of the window ends it: no way gives a current at which the driver would trip.
+        Assert.Equal(1.2, Of(Good.Driver(d => d with { OverVoltageV = top, Over = OverVoltage.Trips })).Most, 1e-9);
+        Assert.Equal(1.75, Of(Good.Driver(d => d with { OverVoltageV = 46, Over = OverVoltage.Trips })).Most, 1e-12);
         Assert.Null(Good.Driver(d => d with { LeastA = 1.7 }).Of(WayKind.SteppedChain).EfficiencyAtHalf);
         Assert.Equal(
             Verdict.DoesNotWork,
