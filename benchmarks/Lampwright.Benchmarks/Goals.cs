@@ -24,7 +24,26 @@ internal static class Goals
             ("cold", "evaluate from cold", () => Cold(program, "evaluate", Herbarium.File), 600, "ms"),
             ("cold-packet", "packet from cold", ColdPacket(program), 3000, "ms"),
             ("memory", "greatest memory of the packet from cold", () => Memory(program), 300, "MB"),
+            ("fold", "blank, fold and checks of 12 bends and 200 holes", Fold, 1, "ms"),
+            ("field-1000", "perforated field of 1,000 holes", () => Field(1000), double.NaN, "ms"),
+            ("field-2000", "2,000 holes", () => Field(2000), double.NaN, "ms"),
+            ("field-5000", "5,000 holes", () => Field(5000), double.NaN, "ms"),
+            ("field-10000", "10,000 holes", () => Field(10000), double.NaN, "ms"),
+            ("field-20000", "20,000 holes", () => Field(20000), double.NaN, "ms"),
+            (
+                "twenty",
+                "from the file to templates, DXF, SVG of 20 parts, cold",
+                () => Twenty(memory: false),
+                3000,
+                "ms"
+            ),
+            ("twenty-memory", "greatest memory of that", () => Twenty(memory: true), 400, "MB"),
         };
+
+        if (words is ["papers-of", var file])
+        {
+            return MetalMeasures.Papers(file) > 0 ? 0 : 1;
+        }
 
         Console.WriteLine(Machine());
         Console.WriteLine();
@@ -97,6 +116,32 @@ internal static class Goals
         finally
         {
             Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static Measured Fold() => Warm(() => MetalMeasures.Fold(MetalMeasures.TwelveBends, 12, 200));
+
+    private static Measured Field(int holes)
+    {
+        var part = MetalMeasures.Perforated(holes);
+        return Warm(() => MetalMeasures.Fold(part, 0, holes * 9 / 10), 21);
+    }
+
+    private static Measured Twenty(bool memory)
+    {
+        var path = MetalMeasures.LightOfTwentyParts();
+        try
+        {
+            var self = typeof(Goals).Assembly.Location;
+            var runs = Enumerable.Range(0, 4).Select(_ => Started(self, "--quick", "papers-of", path)).Skip(1).ToList();
+            return Measured.Of(runs.Select(r => memory ? r.PeakMb : r.Ms)) with
+            {
+                ProcessorMs = memory ? 0 : runs.Select(r => r.ProcessorMs).Order().ElementAt(runs.Count / 2),
+            };
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
         }
     }
 

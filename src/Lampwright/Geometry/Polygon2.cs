@@ -30,30 +30,44 @@ public static class Polygon2
             && ((a2 > slackCd && b2 < -slackCd) || (a2 < -slackCd && b2 > slackCd));
     }
 
-    /// <summary>Whether a polygon's edges cut through each other; touching does not count.</summary>
-    /// <remarks>All pairs, those apart by their boxes dismissed at once: for outlines of some hundred points.</remarks>
-    public static bool CrossesItself(IReadOnlyList<Vec2> polygon)
+    /// <summary>Where a polygon's edges cut through each other, or null; touching does not count.</summary>
+    /// <remarks>Sweeps along x and holds each edge against those that are open beside it: ten thousand edges in some milliseconds.</remarks>
+    public static Vec2? SelfCrossing(IReadOnlyList<Vec2> polygon)
     {
-        for (var i = 0; i < polygon.Count; i++)
+        var edges = new (double X0, double X1, Vec2 A, Vec2 B)[polygon.Count];
+        for (var i = 0; i < edges.Length; i++)
         {
-            var (a, b) = (polygon[i], polygon[(i + 1) % polygon.Count]);
-            var (x0, x1, y0, y1) = (Math.Min(a.X, b.X), Math.Max(a.X, b.X), Math.Min(a.Y, b.Y), Math.Max(a.Y, b.Y));
-            for (var j = i + 2; j < polygon.Count; j++)
-            {
-                var (c, d) = (polygon[j], polygon[(j + 1) % polygon.Count]);
-                if (
-                    Math.Max(c.X, d.X) >= x0
-                    && Math.Min(c.X, d.X) <= x1
-                    && Math.Max(c.Y, d.Y) >= y0
-                    && Math.Min(c.Y, d.Y) <= y1
-                    && Cross(a, b, c, d)
-                )
-                {
-                    return true;
-                }
-            }
+            var (a, b) = (polygon[i], polygon[(i + 1) % edges.Length]);
+            edges[i] = (Math.Min(a.X, b.X), Math.Max(a.X, b.X), a, b);
         }
 
-        return false;
+        Array.Sort(edges, (p, q) => p.X0.CompareTo(q.X0));
+        var open = new List<(double X1, double Y0, double Y1, Vec2 A, Vec2 B)>();
+        foreach (var (x0, x1, a, b) in edges)
+        {
+            var (y0, y1) = (Math.Min(a.Y, b.Y), Math.Max(a.Y, b.Y));
+            var kept = 0;
+            for (var k = 0; k < open.Count; k++)
+            {
+                var other = open[k];
+                if (other.X1 < x0)
+                {
+                    continue;
+                }
+
+                open[kept++] = other;
+                if (other.Y0 <= y1 && other.Y1 >= y0 && Cross(a, b, other.A, other.B))
+                {
+                    var way = other.B - other.A;
+                    var (c, d) = (way.Cross(a - other.A), way.Cross(b - other.A));
+                    return a + ((b - a) * (c / (c - d)));
+                }
+            }
+
+            open.RemoveRange(kept, open.Count - kept);
+            open.Add((x1, y0, y1, a, b));
+        }
+
+        return null;
     }
 }

@@ -45,7 +45,8 @@ internal static class FoldChecks
 
     private static void Flat(PartSpec spec, List<Panel> panels, Blank blank, List<Finding> findings)
     {
-        var overlaps = Polygon2.CrossesItself(blank.Outline.Points(1e-5));
+        var crossing = Polygon2.SelfCrossing(blank.Outline.Points(1e-5));
+        var overlaps = crossing is not null;
         if (!overlaps)
         {
             var flats = panels.ConvertAll(p => p.InBlank.Out(new Outline(p.Flat)));
@@ -67,7 +68,8 @@ internal static class FoldChecks
             findings.Add(
                 MetalRules.BlankOverlaps.At(
                     $"part.{spec.Name}",
-                    $"Laid flat, the flanges of {spec.Name} overlap each other."
+                    $"Laid flat, the flanges of {spec.Name} overlap each other"
+                        + (crossing is { } at ? $"; outlines cross at {Mm.Of(at.X)}, {Mm.Of(at.Y)} of the blank." : ".")
                 )
             );
         }

@@ -1,6 +1,5 @@
-using System.Globalization;
 using Lampwright.Findings;
-using Lampwright.Geometry;
+using Lampwright.Metal.Fields;
 
 namespace Lampwright.Metal;
 
@@ -9,32 +8,41 @@ internal static class HoleChecks
 {
     public static void Check(PartSpec spec, List<PlacedHole> holes, List<Finding> findings)
     {
-        var flats = new Dictionary<Panel, FlatRim>();
-        var worst = new Dictionary<HoleSpec, HoleDistances>();
-        foreach (var hole in holes)
-        {
-            if (!flats.TryGetValue(hole.Panel, out var rim))
-            {
-                flats[hole.Panel] = rim = new FlatRim(hole.Panel);
-            }
-
-            if (!worst.TryGetValue(hole.Spec, out var distances))
-            {
-                worst[hole.Spec] = distances = new();
-            }
-
-            distances.Take(hole, rim);
-        }
-
+        var worst = new Dictionary<HoleSpec, HoleDistances>(ReferenceEqualityComparer.Instance);
         foreach (var group in holes.GroupBy(h => h.Panel))
         {
-            HoleWebs.Take([.. group], spec.Limits.WebM ?? spec.Sheet.ThicknessM, worst);
+            List<HoleCore> cores = [.. group.Select(HoleCore.Of)];
+            var rim = new FlatRim(group.Key, cores.Count);
+            var within = Reach(spec, rim.LargestRadius);
+            foreach (var core in cores)
+            {
+                if (!worst.TryGetValue(core.Hole.Spec, out var distances))
+                {
+                    worst[core.Hole.Spec] = distances = new();
+                }
+
+                distances.Take(core.Hole, rim.Distances(core, within));
+            }
+
+            HoleRows.Check(spec, group.Key, cores, findings);
+            HoleWebs.Take(cores, spec.Limits.WebM ?? spec.Sheet.ThicknessM, worst);
         }
 
         foreach (var (hole, distances) in worst)
         {
             Report(spec, hole, distances, findings);
         }
+    }
+
+    /// <summary>Beyond this no rule asks how far an edge or a bend is.</summary>
+    private static double Reach(PartSpec spec, double bendRadius)
+    {
+        var (t, limits) = (spec.Sheet.ThicknessM, spec.Limits);
+        var toBend = Math.Max(
+            limits.HoleToBendM ?? ((2 * t) + bendRadius),
+            limits.LargeHoleToBendM ?? ((2.5 * t) + bendRadius)
+        );
+        return Math.Max(toBend, Math.Max(limits.HoleToEdgeLeastM ?? t, limits.HoleToEdgeM ?? (2 * t)));
     }
 
     private static void Report(PartSpec spec, HoleSpec hole, HoleDistances seen, List<Finding> findings)
@@ -50,24 +58,36 @@ internal static class HoleChecks
                 )
             );
 
-        if (seen.Edge.Distance < -1e-9 || seen.IsOutside)
+        if (seen.Bend.Distance < -1e-9 && seen.Edge.Distance >= -1e-9)
         {
             findings.Add(
-                MetalRules.HoleOutside.At(
+                MetalRules.HoleInBend.At(
                     path + ".at",
-                    $"Hole {hole.Id}{seen.Edge.Member} does not lie inside {hole.On}"
-                        + (seen.IsOutside ? "." : $": it reaches {Mm.Of(-seen.Edge.Distance)} past an edge.")
+                    $"Hole {hole.Id}{seen.Bend.Member} reaches {Mm.Of(-seen.Bend.Distance)} into a bend of {hole.On}{Place(seen.AtBend)}."
                 )
             );
             return;
         }
 
-        if (seen.Bend.Distance < -1e-9)
+        if (seen.Outside is { } outside && InBendOf(outside) is { } flange)
         {
             findings.Add(
                 MetalRules.HoleInBend.At(
                     path + ".at",
-                    $"Hole {hole.Id}{seen.Bend.Member} reaches {Mm.Of(-seen.Bend.Distance)} into a bend of {hole.On}."
+                    $"Hole {hole.Id}{outside.Member} lies in the bend of {flange}{Place(outside)}."
+                )
+            );
+            return;
+        }
+
+        if (seen.Outside is not null || seen.Edge.Distance < -1e-9)
+        {
+            findings.Add(
+                MetalRules.HoleOutside.At(
+                    path + ".at",
+                    seen.Outside is { } lost
+                        ? $"Hole {hole.Id}{lost.Member} does not lie inside {hole.On}{Place(lost)}."
+                        : $"Hole {hole.Id}{seen.Edge.Member} does not lie inside {hole.On}: it reaches {Mm.Of(-seen.Edge.Distance)} past an edge{Place(seen.AtEdge)}."
                 )
             );
             return;
@@ -120,141 +140,34 @@ internal static class HoleChecks
             Say(MetalRules.SmallHole, "", "measures", smallest, limits.LeastHoleM ?? t);
         }
     }
-}
 
-/// <summary>Least distances of the members of one hole of the design.</summary>
-internal sealed class HoleDistances
-{
-    public (double Distance, string Member) Edge { get; private set; } = (double.PositiveInfinity, "");
+    /// <summary>Where a hole lies, in words for a finding.</summary>
+    private static string Place(PlacedHole? hole) =>
+        hole is null ? "" : $" (centre at {Mm.Of(hole.Centre.X)}, {Mm.Of(hole.Centre.Y)})";
 
-    public (double Distance, string Member) Bend { get; private set; } = (double.PositiveInfinity, "");
-
-    public (double Distance, string Member) Web { get; private set; } = (double.PositiveInfinity, "");
-
-    public string WebWith { get; private set; } = "";
-
-    public double BendRadius { get; private set; }
-
-    public bool IsOutside { get; private set; }
-
-    public void Take(PlacedHole hole, FlatRim rim)
+    /// <summary>The flange in whose bend the centre of a hole lies, on either side of its flat; null where in none.</summary>
+    private static string? InBendOf(PlacedHole hole)
     {
-        var (edge, bend, radius, inside) = rim.Distances(hole);
-        IsOutside |= !inside;
-        if (edge < Edge.Distance)
+        var (panel, p) = (hole.Panel, hole.Centre);
+        foreach (var edge in panel.Edges)
         {
-            Edge = (edge, hole.Member);
-        }
-
-        if (bend < Bend.Distance)
-        {
-            (Bend, BendRadius) = ((bend, hole.Member), radius);
-        }
-    }
-
-    public void TakeWeb(double web, PlacedHole own, PlacedHole other)
-    {
-        if (web < Web.Distance)
-        {
-            Web = (web, own.Member);
-            WebWith = string.Create(CultureInfo.InvariantCulture, $"{other.Spec.Id}{other.Member}");
-        }
-    }
-}
-
-/// <summary>The rim of a flat as straight pieces, each knowing whether it is a free edge or a bend's tangent.</summary>
-internal sealed class FlatRim
-{
-    private static readonly double Sag = 1e-5;
-
-    private readonly List<(Vec2 A, Vec2 B, double BendRadius)> _pieces = [];
-
-    public FlatRim(Panel panel)
-    {
-        var flat = new Outline(panel.Flat);
-        var radii = new Dictionary<string, double>(StringComparer.Ordinal);
-        foreach (var child in panel.Edges.SelectMany(e => e.Flanges))
-        {
-            radii[child.Id] = child.Bend!.InsideRadiusM;
-        }
-
-        if (panel.IsFlange)
-        {
-            radii["root"] = panel.Bend!.InsideRadiusM;
-        }
-
-        for (var i = 0; i < panel.Flat.Count; i++)
-        {
-            var (corner, next) = (panel.Flat[i], panel.Flat[(i + 1) % panel.Flat.Count]);
-            var radius = radii.GetValueOrDefault(corner.EdgeId, -1);
-            var points = corner.Bulge == 0 ? [corner.Point] : new Outline([corner, new(next.Point)]).Points(Sag);
-            for (var k = 0; k < points.Count; k++)
+            foreach (var child in edge.Flanges)
             {
-                var to = k + 1 < points.Count ? points[k + 1] : next.Point;
-                if (corner.Bulge == 0 || k + 1 < points.Count)
+                var beside = p - child.RootStart;
+                var (x, v) = (-beside.Dot(edge.Along), beside.Dot(edge.Outward) + child.Bend!.SetbackM);
+                if (x >= 0 && x <= child.RootLength && v >= 0 && v <= child.Bend.AllowanceM)
                 {
-                    _pieces.Add((points[k], to, radius));
+                    return child.Id;
                 }
             }
         }
-    }
 
-    /// <summary>Distance to the nearest free edge, to the nearest bend and its radius; whether the hole's middle is in the metal.</summary>
-    public (double Edge, double Bend, double BendRadius, bool Inside) Distances(PlacedHole hole)
-    {
-        var (edge, bend, radius) = (double.PositiveInfinity, double.PositiveInfinity, 0.0);
-        var round = hole.DiameterM / 2;
-        var rim = round > 0 ? null : hole.Outline.Points(Sag);
-        var inside = false;
-        var probe = rim is null ? hole.Centre : rim[0];
-        foreach (var (a, b, bendRadius) in _pieces)
+        if (!panel.IsFlange)
         {
-            // Even-odd rule with a ray along x.
-            if (a.Y > probe.Y != b.Y > probe.Y && probe.X < a.X + ((probe.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X)))
-            {
-                inside = !inside;
-            }
-
-            var distance = rim is null ? Apart(hole.Centre, a, b) - round : Signed(rim, a, b);
-            if (bendRadius >= 0)
-            {
-                (bend, radius) = distance < bend ? (distance, bendRadius) : (bend, radius);
-            }
-            else
-            {
-                edge = Math.Min(edge, distance);
-            }
+            return null;
         }
 
-        return (edge, bend, radius, inside);
-    }
-
-    /// <summary>Least distance of a rim from a piece of edge; negative where the rim crosses it.</summary>
-    private static double Signed(IReadOnlyList<Vec2> rim, Vec2 a, Vec2 b)
-    {
-        var least = double.PositiveInfinity;
-        var way = (b - a).Unit;
-        var length = (b - a).Length;
-        for (var i = 0; i < rim.Count; i++)
-        {
-            var (p, q) = (rim[i], rim[(i + 1) % rim.Count]);
-            var off = way.Cross(p - a);
-            var along = (p - a).Dot(way);
-            if (off < 0 && along >= 0 && along <= length && way.Cross(q - a) > 0)
-            {
-                least = Math.Min(least, off);
-            }
-
-            least = Math.Min(least, Math.Min(Apart(p, a, b), Apart(a, p, q)));
-        }
-
-        return least;
-    }
-
-    public static double Apart(Vec2 p, Vec2 a, Vec2 b)
-    {
-        var d = b - a;
-        var share = Math.Clamp((p - a).Dot(d) / Math.Max(d.Dot(d), 1e-30), 0, 1);
-        return (p - (a + (d * share))).Length;
+        var before = panel.Bend!.SetbackM - p.Y;
+        return p.X >= 0 && p.X <= panel.RootLength && before >= 0 && before <= panel.Bend.AllowanceM ? panel.Id : null;
     }
 }

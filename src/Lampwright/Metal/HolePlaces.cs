@@ -18,10 +18,11 @@ internal static class HolePlaces
     {
         var placed = new List<PlacedHole>();
         var ids = new HashSet<string>(StringComparer.Ordinal);
+        var byId = panels.ToDictionary(p => p.Id, StringComparer.Ordinal);
         foreach (var hole in spec.Holes)
         {
             var path = $"part.{spec.Name}.hole.{hole.Id}";
-            var panel = panels.Find(p => string.Equals(p.Id, hole.On, StringComparison.Ordinal));
+            var panel = byId.GetValueOrDefault(hole.On);
             if (panel is null || !ids.Add(hole.Id))
             {
                 findings.Add(
@@ -50,6 +51,12 @@ internal static class HolePlaces
                         string.Create(CultureInfo.InvariantCulture, $"{spec.Limits.MostHoles}")
                     )
                 );
+                if (hole.Pattern is null)
+                {
+                    // Single holes by the hundred thousand are told once.
+                    break;
+                }
+
                 continue;
             }
 

@@ -80,11 +80,9 @@ internal static class SpecCheck
             "The face, or one of its edges,",
             sound ? size : double.NaN
         );
-        if (sound && Polygon2.CrossesItself(spec.Face.Outline.Points(1e-4)))
+        if (sound)
         {
-            findings.Add(
-                MetalRules.OutlineCrosses.At($"{part}.face", $"The outline of the face of {spec.Name} crosses itself.")
-            );
+            Crossing(spec.Face.Outline, $"{part}.face", $"The outline of the face of {spec.Name}", findings);
         }
 
         var relief = spec.Relief;
@@ -127,6 +125,14 @@ internal static class SpecCheck
         }
 
         return findings.Count == before;
+    }
+
+    private static void Crossing(Outline outline, string path, string what, List<Finding> findings)
+    {
+        if (Polygon2.SelfCrossing(outline.Points(1e-5)) is { } at)
+        {
+            findings.Add(MetalRules.OutlineCrosses.At(path, $"{what} crosses itself at {Mm.Of(at.X)}, {Mm.Of(at.Y)}."));
+        }
     }
 
     private static bool Offset(double? offset, double most) => offset is null || (offset >= 0 && offset <= most);
@@ -183,15 +189,9 @@ internal static class SpecCheck
             $"The shape of hole {hole.Id}",
             shape.LengthM
         );
-        if (
-            shape is { Kind: HoleShapeKind.Outline, Own: { } own }
-            && SoundOutline(own)
-            && Polygon2.CrossesItself(own.Points(1e-4))
-        )
+        if (shape.Kind == HoleShapeKind.Outline && SoundOutline(shape.Own))
         {
-            findings.Add(
-                MetalRules.OutlineCrosses.At(path + ".shape", $"The outline of hole {hole.Id} crosses itself.")
-            );
+            Crossing(shape.Own!, path + ".shape", $"The outline of hole {hole.Id}", findings);
         }
 
         need(

@@ -59,7 +59,7 @@ public sealed class OutlineTests
         var a = new Line2(default, new(1, 0));
         Assert.Equal(new Vec2(2, 0), a.Crossing(new(new(2, 5), new(0, 1))));
         Assert.Null(a.Crossing(a.MovedLeft(1)));
-        Assert.True(Polygon2.CrossesItself([new(0, 0), new(1, 1), new(1, 0), new(0, 1)]));
-        Assert.False(Polygon2.CrossesItself([new(0, 0), new(1, 0), new(1, 1), new(0, 1)]));
+        Assert.Equal(new Vec2(0.5, 0.5), Polygon2.SelfCrossing([new(0, 0), new(1, 1), new(1, 0), new(0, 1)]));
+        Assert.Null(Polygon2.SelfCrossing([new(0, 0), new(1, 0), new(1, 1), new(0, 1)]));
     }
 }
