@@ -168,8 +168,11 @@ internal sealed class CornerJoins(PartSpec spec)
         var last = zone.Count == 0 ? default : zone[^1];
         var half = root.Allowance / 2;
         var (rootP, rootQ) = (root.U(centres), root.U(tangents));
-        var (uQ, uP) = (Math.Max(0, tab.U(tangents)), Math.Max(0, tab.U(centres)));
         var notched = last.Y <= half + 1e-9 && tab.U(centres) >= 0;
+
+        // Inside a notch the zone begins where the tangents cross, also a little before the nominal side: what lies between belongs to it.
+        var uQ = notched ? tab.U(tangents) : Math.Max(0, tab.U(tangents));
+        var uP = Math.Max(0, tab.U(centres));
         if (notched)
         {
             zone.Add(new(Math.Max(last.X, rootP), half));

@@ -74,7 +74,8 @@ internal sealed class SharedCorner(PartSpec spec, Panel panel, Vec2 corner, Bent
     private void Zone(Bent bent, double u, double v)
     {
         var zone = bent.Side.Zone;
-        zone.Add(new(Math.Max(u, bent.U(tangents)), 0));
+        // From where the tangents cross to the notch: what lies between the two belongs to one zone or the other.
+        zone.Add(new(bent.U(tangents), 0));
         zone.Add(new(u, Math.Max(0, v)));
         zone.Add(new(u, bent.Allowance));
         bent.Side.OutlineFrom = 1;
