@@ -68,20 +68,7 @@ public sealed class DxfOfManyPartsTests
     {
         List<Blank> blanks = [.. all];
         Assert.True(blanks.Count > 2, $"{blanks.Count} blanks");
-        using var bytes = new MemoryStream();
-        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            for (var i = 0; i < blanks.Count; i++)
-            {
-                await using var stream = zip.CreateEntry(i.ToString("000", CultureInfo.InvariantCulture)).Open();
-                await stream.WriteAsync(
-                    Encoding.ASCII.GetBytes(DxfBlank.File(blanks[i])),
-                    TestContext.Current.CancellationToken
-                );
-            }
-        }
-
-        var output = await Reader.PythonAsync(bytes.ToArray(), ".zip", Measure, "ezdxf", "shapely");
+        var output = await Reader.PythonAsync(Zipped(blanks), ".zip", Measure, "ezdxf", "shapely");
         var lines = output.Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(blanks.Count, lines.Length);
         for (var i = 0; i < blanks.Count; i++)
@@ -99,6 +86,21 @@ public sealed class DxfOfManyPartsTests
                 $"{blank.Part}: {lines[i]}, cuts {blank.CutLengthM * 1e3}"
             );
         }
+    }
+
+    private static byte[] Zipped(List<Blank> blanks)
+    {
+        using var bytes = new MemoryStream();
+        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            for (var i = 0; i < blanks.Count; i++)
+            {
+                using var stream = zip.CreateEntry(i.ToString("000", CultureInfo.InvariantCulture)).Open();
+                stream.Write(Encoding.ASCII.GetBytes(DxfBlank.File(blanks[i])));
+            }
+        }
+
+        return bytes.ToArray();
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
