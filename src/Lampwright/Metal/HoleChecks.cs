@@ -24,7 +24,6 @@ internal static class HoleChecks
                 distances.Take(core.Hole, rim.Distances(core, within));
             }
 
-            HoleRows.Check(spec, group.Key, cores, findings);
             HoleWebs.Take(cores, spec.Limits.WebM ?? spec.Sheet.ThicknessM, worst);
         }
 

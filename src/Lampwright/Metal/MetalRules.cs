@@ -241,15 +241,6 @@ public static partial class MetalRules
         "derived"
     );
 
-    /// <summary>A row of holes that folds before the bend does.</summary>
-    public static readonly Rule FoldsAtHoles = new(
-        "MET028",
-        "A bend is weaker than the rows of holes beside it",
-        Severity.Warn,
-        "Move the rows of holes away from the bend, leave metal between the holes, or clamp the sheet up to the bend.",
-        "derived from the plastic moment of what is left between the holes"
-    );
-
     /// <summary>Sheet too thin or too thick for what is put into an opening.</summary>
     public static readonly Rule SheetForCutOut = new(
         "MET031",
@@ -351,7 +342,6 @@ public static partial class MetalRules
         CornerTouches,
         SeamOpen,
         BendUsesUpEdge,
-        FoldsAtHoles,
         SheetForCutOut,
         CutOutNotRead,
         HemCracks,

@@ -16,23 +16,29 @@ public sealed class DxfOfManyPartsTests
     private const string Measure = """
         import sys, io, math, zipfile, ezdxf
         from shapely.geometry import Polygon
+        from shapely.validation import explain_validity
         with zipfile.ZipFile(sys.argv[1]) as z:
             for name in z.namelist():
                 doc = ezdxf.read(io.StringIO(z.read(name).decode('ascii').replace('\r\n', '\n')))
                 audit = doc.audit()
                 shapes = []
                 for e in doc.modelspace().query('*[layer=="CUT"]'):
-                    points = []
+                    runs = []
                     for piece in [e] if e.dxftype() == 'CIRCLE' else e.virtual_entities():
                         run = [piece.dxf.start, piece.dxf.end] if piece.dxftype() == 'LINE' else list(piece.flattening(0.00005))
-                        run = [(v.x, v.y) for v in run]
-                        if points and math.dist(points[-1], run[0]) > math.dist(points[-1], run[-1]):
+                        runs.append([(v.x, v.y) for v in run])
+                    # Arcs come counter-clockwise, whichever way the outline runs them: each is turned so that it goes on where the last one ended.
+                    if len(runs) > 1 and min(math.dist(runs[0][0], q) for q in (runs[1][0], runs[1][-1])) < 1e-6 < min(math.dist(runs[0][-1], q) for q in (runs[1][0], runs[1][-1])):
+                        runs[0].reverse()
+                    points = runs[0]
+                    for run in runs[1:]:
+                        if math.dist(points[-1], run[0]) > math.dist(points[-1], run[-1]):
                             run.reverse()
-                        points += run
+                        points = points + (run[1:] if math.dist(points[-1], run[0]) < 1e-9 else run)
                     shapes.append(Polygon(points))
                 shapes.sort(key=lambda s: -s.area)
                 outer, holes = shapes[0], shapes[1:]
-                print('|'.join([name, doc.dxfversion, str(len(audit.errors) + len(audit.fixes)), str(all(s.is_valid for s in shapes)), str(len(holes)),
+                print('|'.join([name, doc.dxfversion, str(len(audit.errors) + len(audit.fixes)), next((explain_validity(s) for s in shapes if not s.is_valid), "True"), str(len(holes)),
                       str(all(outer.contains(h) for h in holes)), '%.5f' % (outer.area - sum(h.area for h in holes)),
                       '%.5f' % sum(s.exterior.length for s in shapes)]))
         """;

@@ -111,21 +111,4 @@ public sealed class HoleRuleTests
             f => f.Rule == MetalRules.TooManyHoles
         );
     }
-
-    // Flat of the wall: 43 mm outside less the setback of 3 mm = 40 mm. Ten holes of 4.8 mm in its 80 mm leave 40 %: that much of the moment acts 24 mm from the tangent.
-    [Theory]
-    [InlineData(23.9, true)]
-    [InlineData(24.1, false)]
-    public void A_row_of_holes_folds_before_the_bend_where_too_little_is_left(double fromTangentMm, bool raised)
-    {
-        var row = new HoleSpec("r", "w", new(0.04, (3 + fromTangentMm) / 1000), HoleShape.Round(0.0048))
-        {
-            Pattern = HolePattern.Line(10, 0.0075),
-        };
-        var found = SheetPart.Of(Wall(43, row)).Findings;
-        Assert.True(
-            found.Any(f => f.Rule == MetalRules.FoldsAtHoles) == raised,
-            string.Join(" | ", found.Select(f => f.Code + " " + f.Message))
-        );
-    }
 }
