@@ -69,6 +69,11 @@ internal static class HeatTables
             BoxTables.Show(screen, box);
         }
 
+        if (heat.Advice.Value is { } advice)
+        {
+            AdviceTables.Show(screen, advice);
+        }
+
         return true;
     }
 }

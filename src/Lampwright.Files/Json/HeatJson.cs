@@ -35,6 +35,40 @@ internal static class HeatJson
         );
         json.ObjectOrNull("air", heat.Air.Value, a => Air(json, a));
         json.ObjectOrNull("box", heat.Box, b => BoxJson.Write(json, b));
+        json.ObjectOrNull("advice", heat.Advice.Value, a => Advice(json, a));
+    }
+
+    private static void Advice(JsonOut json, HeatAdvice advice)
+    {
+        json.Array(
+            "limits",
+            advice.Limits,
+            l =>
+            {
+                json.Text("what", l.What);
+                json.Text("scene", l.Scene);
+                json.Text("path", l.Path);
+                json.Plain("valueC", l.ValueC);
+                json.Plain("limitC", l.LimitC);
+                json.Plain("marginK", l.MarginK);
+            }
+        );
+        json.Array(
+            "helps",
+            advice.Helps,
+            h =>
+            {
+                json.Text("path", h.Path);
+                json.Text("step", h.Step);
+                json.Plain("limitK", h.LimitK);
+                json.Plain("junctionK", h.JunctionK);
+                json.Plain("skinK", h.SkinK);
+                json.Plain("massKg", h.MassKg);
+                json.Plain("noiseDb", h.NoiseDb);
+                json.Plain("lightStops", h.LightStops);
+                json.Text("cost", h.Cost);
+            }
+        );
     }
 
     private static void Air(JsonOut json, AirAnswer air)

@@ -174,7 +174,9 @@ public sealed class PreparedEvaluation
     private LightEvaluation Lay(Bands bands, IReadOnlyList<Influence> influences)
     {
         var steps = _settled is null ? null : StepsBuild.Of(_settled, bands, _faults);
-        var heat = _settled is { HasSink: true } ? HeatBuild.Of(_settled, bands, _working, _air!, _box) : null;
+        var heat = _settled is { HasSink: true }
+            ? HeatBuild.Of(_settled, bands, _working, _air!, _box, _nominal)
+            : null;
 
         // The box at rest and over time costs as much as all the rest at nominal: it speaks with the bands, while typing goes on.
         var boxFindings = _box is not null && bands.Draws > 0 ? BoxFindings.Of(_box) : [];

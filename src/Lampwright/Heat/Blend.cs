@@ -35,4 +35,12 @@ internal static class Blend
         var t = Math.Clamp(2 * along, 0, 1);
         return t * (2 - t);
     }
+
+    /// <summary>(a⁸ + b⁸)^(1/8): the larger of two, without a jump where they change places (9 % above it there).</summary>
+    internal static double Eighths(double a, double b)
+    {
+        double a2 = a * a,
+            b2 = b * b;
+        return Math.Sqrt(Fourths(a2, b2));
+    }
 }

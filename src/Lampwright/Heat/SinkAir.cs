@@ -198,11 +198,14 @@ internal sealed class SinkAir
         {
             case SinkForm.Fins:
                 var walls = surface.WallM2 + surface.FloorM2;
-                var outer = (2 * spec.FinHeightM * spec.AlongM) + (spec.FinCount * spec.FinThicknessM * spec.AlongM);
+                var outer =
+                    (2 * spec.FinHeightM * spec.AlongM)
+                    + (spec.FinCount * spec.FinThicknessM * spec.AlongM)
+                    + spec.EdgesM2;
                 return perArea
                     * ((walls * Radiation.ChannelEmissivity(channelView, emissivity)) + (outer * emissivity));
             case SinkForm.Plate:
-                return perArea * emissivity * surface.FloorM2;
+                return perArea * emissivity * (surface.FloorM2 + spec.EdgesM2);
             default:
                 // A body full of cavities: its outline radiates, the walls behind it reflect into each other.
                 var inside = Math.Max(surface.WallM2 + surface.FloorM2, surface.OutlineM2);

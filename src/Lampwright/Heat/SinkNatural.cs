@@ -3,9 +3,11 @@ namespace Lampwright.Heat;
 /// <summary>Heat that still air takes from a sink, alone or behind the openings of a housing.</summary>
 /// <remarks>
 /// Gravity is parted along the channels, up out of the face and across the channels; each part drives its own flow, and the flows are joined by
-/// fourth powers, so that nothing jumps with the tilt. Along: <see cref="NaturalFilm.Channel"/>. Up and down: the horizontal plate of
+/// fourth powers, so that nothing jumps with the tilt; on a plain plate by eighth powers, since there the larger of them is what was measured
+/// (Raithby and Hollands, in Handbook of Heat Transfer, ch. 4; from memory). Along: <see cref="NaturalFilm.Channel"/>. Up and down: the horizontal plate of
 /// the outline. Across, where the walls stop the air, and where the channels are too narrow: the upright plate of the outline. Outer fin faces as
-/// upright plates, as long as the channels or as high as the fins, by the squares of gravity's shares.
+/// upright plates, as long as the channels or as high as the fins, by the squares of gravity's shares. Edges of the base all round as an upright plate as
+/// long as the base: never too much, as lower faces take more.
 /// Air properties are those half way between the sink and the room; in a housing this is a few kelvin low.
 /// Validity: channels within 60° of the upright; beyond, the channels' part fades to nothing at level and the error is doubled.
 /// Checked by: printed (the order of the tilts in Bilitzky 1986), invariant.
@@ -27,6 +29,8 @@ internal readonly struct SinkNatural
     private readonly double frontPerNusselt;
     private readonly double outerRayleighPerK;
     private readonly double outerPerNusselt;
+    private readonly double edgesRayleighPerK;
+    private readonly double edgesPerNusselt;
     private readonly double plateTerm;
     private readonly bool faceUp;
 
@@ -55,6 +59,8 @@ internal readonly struct SinkNatural
         plateRayleighPerK = film.Rayleigh(1, spec.AlongM) * along;
         plateTerm = scene.PrandtlTerm;
         var plateFilm = film.Conductivity / spec.AlongM;
+        edgesRayleighPerK = film.Rayleigh(1, spec.AlongM);
+        edgesPerNusselt = plateFilm * spec.EdgesM2;
         if (surface.Form == SinkForm.Plate)
         {
             platePerNusselt = plateFilm * plan * along;
@@ -105,10 +111,11 @@ internal readonly struct SinkNatural
         var sideways = Plate(acrossRayleighPerK, acrossPerNusselt, riseK);
         var upright = plateRayleighPerK > 0 ? NaturalFilm.VerticalPlateWith(plateRayleighPerK * riseK, plateTerm) : 0;
         var plate = upright * platePerNusselt;
+        var edges = Plate(edgesRayleighPerK, edgesPerNusselt, riseK);
         double conductance;
         if (spec.FinCount < 2)
         {
-            conductance = Blend.Fourths(Blend.Fourths(plate, level), sideways);
+            conductance = Blend.Eighths(Blend.Eighths(plate, level), sideways) + edges;
         }
         else
         {
@@ -117,7 +124,7 @@ internal readonly struct SinkNatural
             var channels = nusselt * (channelPerNusselt + (wallPerNusselt * efficiency));
             var front = Blend.Fourths(sideways, upright * frontPerNusselt);
             var outer = Plate(outerRayleighPerK, outerPerNusselt, riseK);
-            conductance = Blend.Fourths(Blend.Fourths(channels, level), front) + plate + outer;
+            conductance = Blend.Fourths(Blend.Fourths(channels, level), front) + plate + outer + edges;
         }
 
         return conductance * riseK * spec.Factors.NaturalChannelFilm;

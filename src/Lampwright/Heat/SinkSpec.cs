@@ -153,6 +153,9 @@ public sealed record SinkSpec
     internal double WallsWPerK =>
         HousingConductanceWPerK ?? 4.0 * (AcrossM * AlongM + 2 * (AcrossM + AlongM) * (BaseThicknessM + StandingM));
 
+    /// <summary>Edges of the base all round, m²: on a small thick plate as much as its face.</summary>
+    internal double EdgesM2 => 2 * (AcrossM + AlongM) * BaseThicknessM;
+
     /// <summary>Free area over frontal area between the fins, 0 to 1.</summary>
     public double OpenRatio => FinCount < 2 ? 1 : Math.Max(0, (FinCount - 1) * GapM / AcrossM);
 }

@@ -204,7 +204,7 @@ class Sink:
         e, f = self.s["emissivity"], self.channel_view()
         black = SIGMA * ((ambient + rise) ** 4 - ambient**4)
         walls = (self.n - 1) * (2 * self.h + self.b) * self.l / ((1 - e) / e + 1 / f)
-        outside = e * self.l * (2 * self.h + self.n * self.t)
+        outside = e * (self.l * (2 * self.h + self.n * self.t) + 2 * (self.w + self.l) * self.base)
         return convected + black * (walls + outside)
 
     def channel_view(self):

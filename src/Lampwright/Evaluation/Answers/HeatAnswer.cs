@@ -17,6 +17,9 @@ public sealed record HeatAnswer
     /// <summary>What the fan's air passes and what would be better; null without a fan or a computed sink. Computed when first read.</summary>
     public Lazy<AirAnswer?> Air { get; init; } = new((AirAnswer?)null);
 
+    /// <summary>What limits, and what one change helps most; null where no limit is known. Computed when first read.</summary>
+    public Lazy<HeatAdvice?> Advice { get; init; } = new((HeatAdvice?)null);
+
     /// <summary>How the sink's resistance was found: <c>computed</c> or <c>measured</c>.</summary>
     public required string SinkFrom { get; init; }
 

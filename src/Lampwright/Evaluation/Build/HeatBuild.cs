@@ -9,7 +9,14 @@ namespace Lampwright.Evaluation.Build;
 /// <summary>Lays out the answer of the station heat.</summary>
 internal static class HeatBuild
 {
-    public static HeatAnswer Of(CoupledLight light, Bands bands, SinkResult? working, AirStudy air, BoxStudy? box)
+    public static HeatAnswer Of(
+        CoupledLight light,
+        Bands bands,
+        SinkResult? working,
+        AirStudy air,
+        BoxStudy? box,
+        double[] nominal
+    )
     {
         var order = StepsBuild.Order(light, bands).ToList();
         return new HeatAnswer
@@ -17,6 +24,7 @@ internal static class HeatBuild
             SinkFrom = light.IsTried ? "measured" : "computed",
             Air = new(() => AirBuild.Of(light, bands, air)),
             BoxWhenAsked = box is null ? null : new(() => BoxBuild.Of(box, bands)),
+            Advice = new(() => HeatStudy.Of(light, nominal)),
             Scenes = [.. Scene.All.Select((scene, s) => SceneOf(light, bands, scene, s, order))],
             Staircase =
             [

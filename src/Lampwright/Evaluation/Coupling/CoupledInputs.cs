@@ -1,4 +1,5 @@
 using Lampwright.Design;
+using Lampwright.Evaluation.Maps;
 using Lampwright.Heat;
 using Lampwright.Light;
 using Lampwright.Steps;
@@ -40,6 +41,9 @@ internal sealed record CoupledInputs
     public ChainSearchResult? Search { get; init; }
 
     public required PreparedSink? Sink { get; init; }
+
+    /// <summary>The clear section of the housing round the sink; null where none is placed round it.</summary>
+    public Duct? Duct { get; init; }
 
     /// <summary>Methods of the station heat that work outside of their range here; their bands are doubled.</summary>
     public required IReadOnlyList<string> OutsideRange { get; init; }

@@ -98,6 +98,7 @@ internal static class CoupledPreparation
             ChosenBy = asked?.Found.Found == true ? "first search" : "given",
             Search = asked?.Found,
             Sink = sink,
+            Duct = Duct.Of(parts, made, fitUp),
             OutsideRange = OutsideRange(sink, design, emitterSpec, fit),
             Light = light,
             Boxes = BoxMap.Of(design, parts, made),

@@ -170,6 +170,12 @@ internal static class SampleLight
                 new("spot", "base", About(2.2), "spreading"),
                 new("sink", "air", About(17.5), "fins in the fan's air"),
             ],
+            Advice = new(() =>
+                new(
+                    [new("junction", "hot", "emitter.main.junction_max", 101, 125)],
+                    [new("fan.main.run_at", "faster: 10 to 11 V", -3, -3, -1, 0, 2.1, 0.01, "noise, dust")]
+                )
+            ),
             Air = new(() =>
                 new(
                     [new("part.tray.hole.air_in", About(8)), new("sink.main", About(5))],
