@@ -35,11 +35,7 @@ public sealed class WaysTests(BrowserFixture browser)
         await Assertions.Expect(pictures.First).ToBeVisibleAsync();
         Assert.True(await pictures.CountAsync() >= 2, "operating point and time");
         Assert.Contains("Voltage, V", await pictures.First.TextContentAsync() ?? "", StringComparison.Ordinal);
-        Assert.Contains(
-            "Light, % of set",
-            await pictures.Nth(1).TextContentAsync() ?? "",
-            StringComparison.Ordinal
-        );
+        Assert.Contains("Light, % of set", await pictures.Nth(1).TextContentAsync() ?? "", StringComparison.Ordinal);
 
         foreach (var look in Look.All)
         {

@@ -12,8 +12,10 @@ using Lampwright.Evaluation.Metalwork;
 using Lampwright.Findings;
 using Lampwright.FitUp;
 using Lampwright.Readings;
+using Lampwright.Steps;
 using Lampwright.Steps.Board;
 using Lampwright.Steps.ChainProof;
+using Lampwright.Steps.Faults;
 using Lampwright.Steps.Ways;
 
 namespace Lampwright.Evaluation;
@@ -143,7 +145,10 @@ public sealed class PreparedEvaluation
         );
     }
 
-    /// <summary>The best chain from the maker's stock, for <see cref="LightEvaluation.WithChain"/>; null where there is none to ask for.</summary>
+    /// <summary>
+    /// The best chain from the maker's stock, for <see cref="LightEvaluation.WithChain"/>; null where there is none to ask for,
+    /// or where a stop stands against wires from the driver.
+    /// </summary>
     /// <remarks>Apart from <see cref="Nominal"/>, so that typing never waits for it: a light whose values are chosen needs no search to be computed.</remarks>
     /// <param name="toTheEnd">True goes on until the chain is proven best; false ends with a budget of boxes that is the same on every machine.</param>
     /// <param name="withOffers">Whether runners-up are looked for too.</param>
@@ -154,7 +159,21 @@ public sealed class PreparedEvaluation
         bool withOffers = true,
         IProgress<ChainProgress>? progress = null,
         CancellationToken stop = default
-    ) => _settled is null ? null : BestChain.Of(_settled, _nominal, toTheEnd, withOffers, progress, stop);
+    ) =>
+        _settled is null || _board is { Stops.Count: > 0 }
+            ? null
+            : BestChain.Of(_settled, _nominal, toTheEnd, withOffers, progress, stop);
+
+    // While no wire may leave the driver, nothing advises work on its sense path.
+    private IEnumerable<Finding> Said(IEnumerable<Finding> findings) =>
+        _board is { Stops.Count: > 0 } ? findings.Where(f => !SenseWork.Contains(f.Rule)) : findings;
+
+    private static readonly IReadOnlySet<Rule> SenseWork = new HashSet<Rule>
+    {
+        StepsRules.ContactShare,
+        FaultRules.NoFloor,
+        FaultRules.LooseLead,
+    };
 
     private void Support()
     {

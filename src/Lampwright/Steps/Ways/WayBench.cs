@@ -40,6 +40,7 @@ internal sealed class WayBench
     /// <summary>A way with its numbers and its picture; stops that protect people go before everything else.</summary>
     public Way Judged(WayKind kind, WayCircuit circuit, WayWords words, IReadOnlyList<string> stops, bool opensDriver)
     {
+        words = WithinEmitter(kind, words);
         ref readonly var n = ref Numbers(kind);
         var stopped = stops.Count > 0;
         return new()
@@ -66,6 +67,29 @@ internal sealed class WayBench
             Picture = new(circuit, Crossings.Of(circuit)),
             Circuit = circuit,
         };
+    }
+
+    // These leave the driver at its own current, and a part that comes off gives the emitter all of it.
+    private WayWords WithinEmitter(WayKind kind, WayWords words)
+    {
+        var full =
+            kind
+            is WayKind.SupplyResistor
+                or WayKind.ConverterBehind
+                or WayKind.SeriesResistor
+                or WayKind.ShuntResistor
+                or WayKind.ChoppedBehindCapacitor
+                or WayKind.ChoppedWithoutCapacitor
+                or WayKind.DimmingInput;
+        return full && Facts.EmitterMostA is { } most && Half.SetA > most * (1 + 1e-9)
+            ? words with
+            {
+                Verdict = Verdict.DoesNotWork,
+                Reason = Text(
+                    $"The driver stays at its {Half.SetA:0.##} A, over the {most:0.##} A the emitter takes, and nothing here holds it back: {char.ToLowerInvariant(words.Reason[0])}{words.Reason[1..]}"
+                ),
+            }
+            : words;
     }
 
     /// <summary>How often a driver that trips comes back, in hertz; null where the time to its next try is not known.</summary>

@@ -222,4 +222,20 @@ public class WaysComparisonTests
         Assert.Throws<ArgumentOutOfRangeException>(() =>
             WaysComparison.Of(Good.Driver(d => d with { RatedA = double.NaN }))
         );
+
+    [Theory]
+    [InlineData(WayKind.ShuntResistor)]
+    [InlineData(WayKind.SeriesResistor)]
+    [InlineData(WayKind.DimmingInput)]
+    public void A_way_that_leaves_the_driver_over_the_emitters_limit_does_not_work(WayKind kind)
+    {
+        var over = (Good with { EmitterMostA = 1.0 }).Of(kind);
+        Assert.Equal(Verdict.DoesNotWork, over.Verdict);
+        Assert.Contains("over the 1 A the emitter takes", over.Reason, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "the emitter takes, and",
+            (Good with { EmitterMostA = 1.75 }).Of(kind).Reason,
+            StringComparison.Ordinal
+        );
+    }
 }
