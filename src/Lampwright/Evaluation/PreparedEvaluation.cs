@@ -218,7 +218,11 @@ public sealed class PreparedEvaluation
             Readings = readings,
             Findings =
             [
-                .. _findings.Concat(boxFindings).Concat(readingFindings).Distinct().OrderByDescending(f => f.Severity),
+                .. Said(_findings)
+                    .Concat(boxFindings)
+                    .Concat(readingFindings)
+                    .Distinct()
+                    .OrderByDescending(f => f.Severity),
             ],
             Influences = influences,
         };
