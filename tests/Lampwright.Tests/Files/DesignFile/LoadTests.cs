@@ -82,6 +82,7 @@ public sealed class LoadTests
             [arm.a]
             [emitter.a]
             rated = {}
+            maintenance = [{}]
             holes.a = { grid = {}, shape = "round 4 mm" }
             holes.b = { ring = {} }
             holes.c = { field = {} }
@@ -119,6 +120,7 @@ public sealed class LoadTests
             hole.b = { ring = {} }
             hole.c = { field = {} }
             hole.d = { points = [] }
+            [cutout.a]
             [steps]
             targets = { list = ["1 A"] }
             """;
