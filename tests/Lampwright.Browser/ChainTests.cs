@@ -13,7 +13,7 @@ public sealed partial class ChainTests(BrowserFixture browser)
         browser.Need();
         await using var program = await BoardProgram.StartAsync();
         await using var board = await browser.OpenAsync(program.Address, "steps");
-        var values = board.Page.Locator(".bestchain .positions");
+        var values = board.Page.Locator(".bestchain .chainvalues");
         await ReadyAsync(board);
         var (chain, error, label) = (
             await values.TextContentAsync(),

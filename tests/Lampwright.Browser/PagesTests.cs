@@ -1,5 +1,6 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
 
 namespace Lampwright.Browser;
 
@@ -19,10 +20,28 @@ public sealed class PagesTests(BrowserFixture browser)
         Assert.Equal(word, await board.Page.Locator("h1").TextContentAsync());
         Assert.Equal(1, await board.Page.Locator("main").CountAsync());
         Assert.Equal(16, await board.Page.Locator(".ledger tbody tr").CountAsync());
+        Assert.True(
+            await HeadsStandOverColumnsAsync(board.Page),
+            $"{word}: the ledger's heads stand beside its columns"
+        );
         Assert.True(await board.Page.Locator(".comes section").CountAsync() > 0, $"{word} shows no answer");
         Assert.Empty(board.Complaints);
         Assert.All(board.Fetched, url => Assert.StartsWith(browser.Shared.Address, url.Replace("ws://", "http://")));
     }
+
+    // The style of one page must not reach into the ledger that stands beside all of them.
+    private static Task<bool> HeadsStandOverColumnsAsync(IPage page) =>
+        page.EvaluateAsync<bool>(
+            """
+            (() => {
+              const [heads, row] = ['thead tr', 'tbody tr'].map(s => [...document.querySelector('.ledger ' + s).children]);
+              return heads.length === row.length && heads.every((h, i) => {
+                const [a, b] = [h.getBoundingClientRect(), row[i].getBoundingClientRect()];
+                return Math.abs(a.left - b.left) < 1 && Math.abs(a.right - b.right) < 1;
+              });
+            })()
+            """
+        );
 
     [Theory]
     [MemberData(nameof(Words))]

@@ -33,9 +33,9 @@ public sealed class BestChainViewTests : BunitContext
         var best = SampleBestChain.Answer.Best;
         Assert.Equal(
             best.Parts.Select(p => ChainWords.Ohm(p.Ohm) + "\u202fΩ"),
-            shown.FindAll(".positions .v").Select(v => v.TextContent)
+            shown.FindAll(".chainvalues .v").Select(v => v.TextContent)
         );
-        Assert.Contains("R0 stays", shown.Find(".positions li").TextContent, StringComparison.Ordinal);
+        Assert.Contains("R0 stays", shown.Find(".chainvalues li").TextContent, StringComparison.Ordinal);
         Assert.Contains(
             ChainWords.Percent(best.WorstError),
             shown.Find(".proof").TextContent,
@@ -82,7 +82,7 @@ public sealed class BestChainViewTests : BunitContext
         shown.FindAll(".at-wide .point")[^1].Click();
         Assert.Equal(
             last.Choice.Found.Parts.Select(p => ChainWords.Ohm(p.Ohm) + "\u202fΩ"),
-            shown.FindAll(".positions .v").Select(v => v.TextContent)
+            shown.FindAll(".chainvalues .v").Select(v => v.TextContent)
         );
         Assert.Equal("true", shown.FindAll(".at-wide .point")[^1].GetAttribute("aria-pressed"));
         shown.FindAll(".offers .take")[at].Click();
@@ -103,7 +103,7 @@ public sealed class BestChainViewTests : BunitContext
         Put(c => c with { Best = none, Offers = [], Used = null });
         var shown = Show();
         Assert.Contains(none.Missing!.Words, shown.Find(".missing").TextContent, StringComparison.Ordinal);
-        Assert.Empty(shown.FindAll(".positions, .lw-chart, .offers"));
+        Assert.Empty(shown.FindAll(".chainvalues, .lw-chart, .offers"));
     }
 
     [Fact]
