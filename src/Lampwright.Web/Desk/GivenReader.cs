@@ -171,6 +171,12 @@ internal sealed class GivenReader
             case KeyKind.Table when isTop:
                 below.Add((path, key.Pattern, null));
                 break;
+            case KeyKind.Table when key.Absent == "none":
+                // Without the table there is no such thing, so the defaults of its keys are not in force.
+                var spare = new List<GivenField>();
+                Fields(path, key.Pattern, null, label, spare, below);
+                fields.AddRange(spare.Select(f => f with { Default = "", DefaultSource = "" }));
+                break;
             case KeyKind.Table:
                 Fields(path, key.Pattern, null, label, fields, below);
                 break;
