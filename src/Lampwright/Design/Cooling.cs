@@ -176,9 +176,6 @@ public sealed record CutOut(string Name)
     /// <summary>Temperature it opens at, K; its spread is its tolerance. Null advises one.</summary>
     public Value? Opens { get; init; }
 
-    /// <summary>Temperature it closes at again, K; null takes a usual fall.</summary>
-    public Value? Closes { get; init; }
-
     /// <summary>How far it lags behind its place, s; null takes a usual one.</summary>
     public Value? Lag { get; init; }
 

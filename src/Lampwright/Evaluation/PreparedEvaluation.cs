@@ -122,12 +122,6 @@ public sealed class PreparedEvaluation
         _findings.AddRange(SupportFindings.Of(_design, _tilts, _arms, _stands, _x, _nominal));
     }
 
-    /// <summary>Count of variables that scatter.</summary>
-    public int UncertainInputs => _variables.All.Count(v => v.Scatter != Scatter.None);
-
-    /// <summary>Count of predicted numbers.</summary>
-    public int PredictedNumbers => _outputs.Count;
-
     /// <summary>The nominal result; every band is closed.</summary>
     public LightEvaluation Nominal() => Lay(Bands.OfNominal(_nominal), []);
 

@@ -35,15 +35,15 @@ public static class ProbeReach
         ArgumentNullException.ThrowIfNull(shape);
         var (shorter, longer) = Sizes(shape);
         var probe =
-            shorter < FingerM ? 0
-            : shorter >= StopFace.ShortM && longer >= StopFace.LongM ? Rows[^1].Slot
+            shorter < FingerM - 1e-9 ? 0
+            : shorter >= StopFace.ShortM - 1e-9 && longer >= StopFace.LongM - 1e-9 ? Rows[^1].Slot
             : FingerLengthM;
         return Math.Max(probe, Table(shape, shorter, longer));
     }
 
     /// <summary>How far the test wire reaches: 100 mm through 1.0 mm and more, else 0.</summary>
     /// <param name="shape">Shape of the opening.</param>
-    public static double Wire(HoleShape shape) => Sizes(shape).Shorter >= WireM ? WireLengthM : 0;
+    public static double Wire(HoleShape shape) => Sizes(shape).Shorter >= WireM - 1e-9 ? WireLengthM : 0;
 
     private static double Table(HoleShape shape, double shorter, double longer)
     {

@@ -30,13 +30,6 @@ public sealed record SetLine(Segment Line, double NoseRadiusM, double? NoseBackM
     /// <summary>Above this angle a bend is closed between plates and no longer lies on the apron.</summary>
     public static double FurthestRad { get; } = 150 * Math.PI / 180;
 
-    /// <summary>From the outer edge of a flange along the blank to the set line: height − S + BA − Rn.</summary>
-    /// <param name="heightM">Height of the flange, outside, metres.</param>
-    /// <param name="bend">Figures of its bend.</param>
-    /// <param name="noseRadiusM">Radius of the nose, metres, 0 or more.</param>
-    public static double FromFarEdge(double heightM, BendFigures bend, double noseRadiusM) =>
-        heightM - bend.SetbackM + bend.AllowanceM - Guard.InRange(noseRadiusM, 0, 1);
-
     /// <summary>How far the nose stands behind the apron's axis: (R + T) tan(angle/2) − Rn; null above 150°.</summary>
     /// <param name="angleRad">Angle turned from flat.</param>
     /// <param name="radiusM">Inside radius of the bend.</param>

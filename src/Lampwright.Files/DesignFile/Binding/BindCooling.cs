@@ -61,7 +61,6 @@ internal static class BindCooling
         {
             Place = r.Text("place"),
             Opens = r.Optional("opens"),
-            Closes = r.Optional("closes"),
             Lag = r.Optional("lag"),
             In = r.Choice("in"),
         };

@@ -275,14 +275,6 @@ internal static class SchemaCooling
                 absent: "one is advised",
                 example: "75 degC ± 5 K"
             )
-            .Quantity(
-                "closes",
-                Dimension.Temperature,
-                "0 degC",
-                "200 degC",
-                "Temperature it closes at again.",
-                absent: "15 K below"
-            )
             .Quantity("lag", Dimension.Time, "0 s", "1 h", "How far it lags behind its place.", absent: "15 s")
             .Choice(
                 "in",

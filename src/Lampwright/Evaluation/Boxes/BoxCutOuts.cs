@@ -69,7 +69,10 @@ internal static class BoxCutOuts
             var tripsInUse = opens.Nominal - tolerance < normalK + CutOut.MarginK;
             double? trips = null,
                 junction = null;
-            var verdict = tripsInUse ? "trips in normal use" : "not needed";
+            var verdict =
+                tripsInUse ? "trips in normal use"
+                : study.HasFan && study.FanStops is null ? "not known"
+                : "not needed";
             if (study.FanStops is { } course && Window(study, course, cutOut.Place, tolerance, lag) is { } window)
             {
                 trips = CutOut.TripsS(course, place, opens.Nominal + tolerance, lag);

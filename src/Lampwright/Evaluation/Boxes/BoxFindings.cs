@@ -162,7 +162,7 @@ internal static class BoxFindings
                             ? $"After the fan has stopped on the hottest day it opens after {Minutes(at)} at the latest, when something is past its limit."
                             : "After the fan has stopped on the hottest day it never opens, although something passes its limit.",
                         setting,
-                        scene: "fan stopped"
+                        scene: "fan stopped, hot"
                     );
                 }
                 else if (played.Verdict == "trips in normal use")
@@ -189,7 +189,7 @@ internal static class BoxFindings
                 $"At the best place, {best.Place}, it must lie above {C(best.LeastC)} not to trip in use and below {C(best.MostC ?? 0)} to trip before {best.Harm} is harmed.",
                 C(best.LeastC),
                 C(best.MostC ?? 0),
-                "fan stopped"
+                "fan stopped, hot"
             );
         }
     }

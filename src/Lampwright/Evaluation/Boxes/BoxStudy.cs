@@ -12,6 +12,9 @@ internal sealed class BoxStudy
     private static readonly double ZeroC = 273.15;
     private static readonly double LongestS = 4 * 3600;
 
+    // Long enough that what comes to harm at all has come to it (common practice, no source).
+    private static readonly double StopS = 24 * 3600;
+
     private readonly double[] _x;
     private readonly double[] _row;
     private readonly ConcurrentDictionary<NetworkFactors, HeatCourse?> _stops = new();
@@ -125,14 +128,19 @@ internal sealed class BoxStudy
 
         var nominal = ReferenceEquals(factors, NetworkFactors.Nominal);
         var start = nominal ? hot.Kelvin : hot.Under(factors).Network.Steady([.. hot.Kelvin ?? []]).Result?.Kelvin;
-        return start is null
-            ? null
-            : NetworkTransient.Follow(
-                (nominal ? stopped.Light : stopped.Under(factors)).Network,
-                start,
-                LongestS,
-                5e-4
-            );
+        if (start is null)
+        {
+            return null;
+        }
+
+        // A course that broke off tells nothing of the harm that may follow: it is no course.
+        var course = NetworkTransient.Follow(
+            (nominal ? stopped.Light : stopped.Under(factors)).Network,
+            start,
+            StopS,
+            5e-4
+        );
+        return course.Stopped ? null : course;
     }
 
     /// <summary>Course of the light being switched on, under a set of errors.</summary>

@@ -53,14 +53,14 @@ internal static class HeatStudy
         double At(int number) => row[light.Place(Scene.AtHighestAmbient, light.Brightest) + number];
         var junction = (parts.Emitter.JunctionMax?.Nominal ?? CoupledLight.DefaultJunctionMaxK) - ZeroC;
         yield return new("junction", scene, parts.EmitterPath + ".junction_max", At(PositionRow.JunctionC), junction);
-        if (parts.Driver?.CaseMax is { } most)
+        if (parts.Driver is { } driver)
         {
             yield return new(
                 "driver",
                 scene,
                 parts.DriverPath + ".case_max",
                 At(PositionRow.DriverC),
-                most.Nominal - ZeroC
+                (driver.CaseMax?.Nominal ?? HeatFindings.DriverCaseMaxK) - ZeroC
             );
         }
 

@@ -144,12 +144,15 @@ public static class LumenMaintenance
         );
     }
 
-    /// <summary>Longest time that may be told: six times the test, five and a half with 10 to 19 units, h.</summary>
+    // A reading counts for its hour within 48 h of it, as the tests' method allows.
+    private static readonly double SlackH = 48;
+
+    /// <summary>Longest time that may be told: six times the test in whole thousands of hours, five and a half with 10 to 19 units, h.</summary>
     /// <param name="fit">The exponential.</param>
     public static double CapH(MaintenanceFit fit)
     {
         ArgumentNullException.ThrowIfNull(fit);
-        return (fit.Samples >= 20 ? 6 : 5.5) * Math.Round(fit.DurationH / 1000) * 1000;
+        return (fit.Samples >= 20 ? 6 : 5.5) * Math.Floor((fit.DurationH + SlackH) / 1000) * 1000;
     }
 
     /// <summary>What may be told at a case temperature.</summary>

@@ -44,9 +44,6 @@ public static class CutOut
     /// <summary>Lag of a snap disc screwed to metal, s (common practice, no source).</summary>
     public static readonly double UsualLagS = 15;
 
-    /// <summary>How far a snap disc falls below its setting before it closes again, K (common practice, no source).</summary>
-    public static readonly double UsualFallK = 15;
-
     /// <summary>The window of one place.</summary>
     /// <param name="course">Course of all nodes after the fan stops, at the highest ambient.</param>
     /// <param name="place">Node that the cut-out sits on.</param>

@@ -41,12 +41,18 @@ public static class DutyCycle
         for (var cycle = 0; cycle < Cycles; cycle++)
         {
             var hot = NetworkTransient.Follow(on, kelvin, LongestS, 1e-3);
-            if (CutOut.FirstHarm(hot, limits) is not { AtS: { } reached } harm || reached <= 0)
+            var harm = CutOut.FirstHarm(hot, limits);
+            var reached = harm.AtS ?? (hot.Stopped ? 0 : hot.EndS);
+            if (limits.Count == 0 || reached <= 0)
             {
                 return new(0, 0, 0, limits.Count > 0 ? limits[0].What : "");
             }
 
-            (onS, what) = (reached, harm.What);
+            // A limit that is only crept up to: the longest run that was played.
+            (onS, what) = (
+                reached,
+                harm.AtS is null ? limits.MinBy(l => l.Kelvin - hot.EndK[l.Node])!.What : harm.What
+            );
             kelvin = [.. Enumerable.Range(0, on.Nodes.Count).Select(i => hot.KelvinAt(i, reached))];
             var limit = limits.First(l => l.What == what);
             var cool = NetworkTransient.Follow(off, kelvin, LongestS, 1e-3);

@@ -14,8 +14,8 @@ namespace Lampwright.Steps.Board;
 /// <remarks>
 /// I = V/R − OffsetA. <b>Validity</b>: continuous conduction (peak control: Iavg of at least half of the ripple); the ripple of the
 /// inductor stays, as it does at one output voltage. <b>Source</b>: linear sense DS31992 p. 17; peak control TI AN-1954 p. 8;
-/// primary side TI SLUSBL5A. <b>Accuracy</b>: per factor e of resistance 3 % for control of the average, 4 % where only a smooth
-/// current is known (derived: ripple of 5 % peak to peak), 10 % for primary-side regulation, 25 % for peak control without its
+/// primary side TI SLUSBL5A. <b>Accuracy</b>: per factor e of resistance 3 % for control of the average, 4.3 % where only a smooth
+/// current is known (derived: ripple of 5 % peak to peak), 10 % for primary-side regulation, 26 % for peak control without its
 /// ripple and where nothing is known (derived: ripple of 30 % peak to peak); all but derived: common practice, no source.
 /// <b>Checked by</b>: printed (E.D-4), invariant.
 /// </remarks>

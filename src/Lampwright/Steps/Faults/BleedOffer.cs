@@ -32,7 +32,7 @@ public static class BleedOffer
         var held = spec.Driver.LeastA is > 0 and var a
             ? spec.Law.SenseOhm(a) - chain.Fixed.Ohm
             : double.PositiveInfinity;
-        var ohm = chain.BleedOhm ?? Round(held > sum / 3 ? Math.Min(OverChain * sum, held) : OverChain * sum);
+        var ohm = chain.BleedOhm ?? Round(OverChain * sum, held > sum / 3 ? held : double.PositiveInfinity);
         var with = spec with { Chain = chain with { BleedOhm = ohm } };
         var without = spec with { Chain = chain with { BleedOhm = null } };
         var (bright, dim) = Ends(with);
@@ -76,7 +76,7 @@ public static class BleedOffer
             dim,
             (bright / bare) - 1,
             (dim / bareDim) - 1,
-            words + moved
+            words + (loose < spec.Driver.LeastA ? Lacks(spec.Driver.LeastA.Value) : "") + moved
         );
     }
 
@@ -95,10 +95,16 @@ public static class BleedOffer
         return (most, least);
     }
 
-    private static double Round(double ohm)
+    private static string Lacks(double leastA) =>
+        FormattableString.Invariant(
+            $"The driver holds no less than {leastA:0.00} A: with this part a loose lead asks for less. "
+        );
+
+    // A value that every drawer has, not above the most.
+    private static double Round(double ohm, double most)
     {
-        // A value that every drawer has.
-        var near = Tables.ESeries.Between("E12", ohm / 1.3, ohm * 1.3);
-        return near.Count > 0 ? near.MinBy(r => Math.Abs(Math.Log(r / ohm))) : ohm;
+        var near = Math.Min(ohm, most);
+        var values = Tables.ESeries.Between("E12", near / 1.3, Math.Min(near * 1.3, most));
+        return values.Count > 0 ? values.MinBy(r => Math.Abs(Math.Log(r / near))) : near;
     }
 }

@@ -171,7 +171,5 @@ public static class ChainBuilds
         : "The sense input stays where it is, at LED − on the board; both leads lie in the loop and count. To take one out: a lead of its own from the sense input to the far end of the chain (steps.taps).";
 
     private static double? Floor(FaultsSpec spec) =>
-        spec.Chain.Arrangement == Arrangement.ParallelBranches && spec.Emitter.MostA is { } most
-            ? spec.ThresholdV / most
-            : null;
+        spec.Chain.Arrangement == Arrangement.ParallelBranches ? spec.FloorOhm : null;
 }

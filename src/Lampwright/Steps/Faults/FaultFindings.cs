@@ -57,7 +57,7 @@ public static class FaultFindings
             && !(spec.Driver.LimitA <= limit)
         )
         {
-            var least = limit is { } most ? Text($" It takes {spec.ThresholdV / most:0.000} Ω at least.") : "";
+            var least = spec.FloorOhm is { } floor ? Text($" It takes {floor:0.000} Ω at least.") : "";
             yield return FaultRules.NoFloor.At(
                 chain.Path + ".arrangement",
                 "Nothing on the board is in series with the branches: where their leads touch, the sense input sees nothing."

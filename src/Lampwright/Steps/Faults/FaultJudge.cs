@@ -81,7 +81,7 @@ internal static class FaultJudge
         }
 
         var inSeries = sound.EmitterA > 0 ? Math.Max(0, (sound.OutputV - sound.EmitterV) / sound.EmitterA) : 0;
-        return Math.Max(0, (volts - spec.Emitter.KneeV) / (spec.Emitter.SlopeOhm + inSeries));
+        return spec.Emitter.CurrentA(volts, inSeries);
     }
 
     private static Survival Emitter(FaultsSpec spec, in FaultPoint point, double? most, double? peak)

@@ -1,3 +1,5 @@
+using Lampwright.Steps.Ways;
+
 namespace Lampwright.Steps.Faults;
 
 /// <summary>The emitter as a straight line: nothing below the knee, then volts that rise with the current.</summary>
@@ -5,17 +7,32 @@ namespace Lampwright.Steps.Faults;
 /// <param name="SlopeOhm">Rise of the voltage with the current, in ohm; above 0.</param>
 /// <param name="MostA">Greatest current it bears, in amperes; null where it is not known.</param>
 /// <param name="DarkV">Voltage that is left at <see cref="LeakA"/>, in volts; null where only the line is known, then it is the knee.</param>
-public sealed record EmitterStraight(double KneeV, double SlopeOhm, double? MostA, double? DarkV = null)
+/// <param name="Curve">The curve that the line stands for; null where only the line is known.</param>
+public sealed record EmitterStraight(
+    double KneeV,
+    double SlopeOhm,
+    double? MostA,
+    double? DarkV = null,
+    EmitterLine? Curve = null
+)
 {
+    /// <summary>Current at a voltage with a resistance in series, in amperes: by the curve where it is known, which lets more through than the line far above it.</summary>
+    /// <param name="volts">Voltage over both, in volts.</param>
+    /// <param name="seriesOhm">Resistance in series, in ohm; ≥ 0.</param>
+    public double CurrentA(double volts, double seriesOhm) =>
+        Math.Max(
+            Math.Max(0, (volts - KneeV) / (SlopeOhm + seriesOhm)),
+            Curve is null ? 0 : (Curve with { SeriesOhm = seriesOhm }).CurrentA(volts)
+        );
+
     /// <summary>What a sense input draws, in amperes: all that flows through the emitter where nothing else leads on.</summary>
     /// <remarks><b>Source</b>: bias current of 1 µA, TI AN-1954 (SNVA391D) p. 8.</remarks>
     public static double LeakA => 1e-6;
 
-    /// <summary>The chord of an emitter's curve from one current to twice of it: above that range it gives too much current, never too little.</summary>
+    /// <summary>The chord of an emitter's curve from one current to twice of it: between them it gives too much current, beyond them too little.</summary>
     /// <remarks>
-    /// <b>Validity</b>: faults that run above the working current. The logarithmic part bends below the chord there, so the chord's slope is at least
-    /// as flat as the curve's at the greater current, and a voltage limit lets no more current through the emitter than the chord says by
-    /// more than the curvature beyond twice the current. <b>Source</b>: diode equation. <b>Checked by</b>: invariant.
+    /// <b>Validity</b>: currents up to twice the working one. Beyond, the curve bends below the chord, and a voltage limit lets through some per
+    /// cent more (3 % to 17 % at four times); a peak is read from the curve itself. <b>Source</b>: diode equation. <b>Checked by</b>: invariant.
     /// </remarks>
     /// <param name="model">The emitter.</param>
     /// <param name="currentA">Working current in amperes; above 0.</param>
@@ -27,7 +44,7 @@ public sealed record EmitterStraight(double KneeV, double SlopeOhm, double? Most
         var (low, high) = (model.VoltageV(i, junctionK), model.VoltageV(2 * i, junctionK));
         var slope = Math.Max((high - low) / i, 1e-3);
         var knee = Math.Max(0, low - (slope * i));
-        return new(knee, slope, mostA, Math.Min(knee, model.VoltageV(LeakA, junctionK)));
+        return new(knee, slope, mostA, Math.Min(knee, model.VoltageV(LeakA, junctionK)), new(model, junctionK));
     }
 }
 
@@ -49,6 +66,9 @@ public sealed record FaultsSpec(
 {
     /// <summary>Sense threshold in volts.</summary>
     public double ThresholdV => Law.ThresholdV;
+
+    /// <summary>Least resistance on the board that keeps the current at what the emitter bears, in ohm; null where that is not known.</summary>
+    public double? FloorOhm => Emitter.MostA is { } most ? Law.SenseOhm(most) : null;
 }
 
 /// <summary>Rules of thumb for what survives.</summary>

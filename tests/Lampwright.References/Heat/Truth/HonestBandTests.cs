@@ -34,7 +34,7 @@ public class HonestBandTests
         foreach (
             var group in seen.GroupBy(s => s.Group)
                 .Concat(seen.GroupBy(s => s.Hot ? "hot" : "cool"))
-                .Where(g => g.Count() > 500)
+                .Where(g => g.Count() > 150)
         )
         {
             Assert.True(group.Average(s => s.Base.In) is > 0.84 and < 0.98, group.Key + " base\n" + report);
