@@ -5,9 +5,9 @@ namespace Lampwright.Browser;
 /// <summary>Makes the pictures of the guide, into the folder that LAMPWRIGHT_PICTURES names (eng/screenshots does) or one that is thrown away.</summary>
 public sealed class PictureTests(BrowserFixture browser)
 {
-    private static readonly string Folder =
-        Environment.GetEnvironmentVariable("LAMPWRIGHT_PICTURES")
-        ?? Path.Combine(Path.GetTempPath(), "lampwright-pictures");
+    private static readonly string? Kept = Environment.GetEnvironmentVariable("LAMPWRIGHT_PICTURES");
+
+    private static readonly string Folder = Kept ?? Directory.CreateTempSubdirectory("lampwright-pictures").FullName;
 
     private static readonly Look Phone = new("phone, dark", 390, 844, true);
 
@@ -16,6 +16,7 @@ public sealed class PictureTests(BrowserFixture browser)
     {
         browser.Need();
         Directory.CreateDirectory(Folder);
+        var started = DateTime.UtcNow;
         await TakeAsync("steps", "steps", Look.Wide);
         await TakeAsync("heat", "heat", Look.Wide with { Height = 1150 });
         await TakeAsync("metal?part=tray", "metal", Look.Wide with { IsDark = true, Height = 1150 });
@@ -23,7 +24,15 @@ public sealed class PictureTests(BrowserFixture browser)
         await TakeAsync("fit-up", "fit-up", Look.Wide);
         await TakeAsync("light#comes", "phone-light", Phone);
         await TakeAsync("steps", "phone-ledger", Phone, openLedger: true);
-        Assert.All(Directory.GetFiles(Folder, "*.png"), f => Assert.True(new FileInfo(f).Length > 10_000, f));
+        string[] names = ["steps", "heat", "metal", "metal-unfolding", "fit-up", "phone-light", "phone-ledger"];
+        Assert.All(
+            names.Select(n => new FileInfo(Path.Combine(Folder, n + ".png"))),
+            f => Assert.True(f.Exists && f.Length > 10_000 && f.LastWriteTimeUtc >= started, f.Name)
+        );
+        if (Kept is null)
+        {
+            Directory.Delete(Folder, recursive: true);
+        }
     }
 
     private async Task TakeAsync(string path, string name, Look look, int? fold = null, bool openLedger = false)

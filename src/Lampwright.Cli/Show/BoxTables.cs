@@ -1,4 +1,5 @@
 using Lampwright.Evaluation.Answers;
+using Lampwright.Files.Charts;
 using Lampwright.Web.Show;
 using Spectre.Console;
 
@@ -23,10 +24,10 @@ internal static class BoxTables
             )
             {
                 skins.Row(
-                    Cells.Of(n.Name),
+                    Cells.Of(HeatText.Plain(n.Name)),
                     Cells.Of(n.TemperatureC, 0),
                     Cells.Side(n.LimitC is { } limit ? Numbers.Fixed(limit, 0) : "–"),
-                    Cells.Side(Contact(n.TouchS))
+                    Cells.Side(HeatText.Touch(n.TouchS))
                 );
             }
 
@@ -37,42 +38,9 @@ internal static class BoxTables
         }
 
         screen.WriteLine(
-            $"Warm to nine tenths after {Time(box.WarmUp.To90S.Value)}; cool again after {Time(box.CoolDown.To90S.Value)}."
+            $"Warm to nine tenths after {HeatText.Time(box.WarmUp.To90S.Value)}; cool again after {HeatText.Time(box.CoolDown.To90S.Value)}."
         );
-        if (box.FanStop is { } stop)
-        {
-            screen.WriteLine(
-                $"Fan stops at full light and {Numbers.Fixed(stop.AmbientC, 0)} °C: "
-                    + (
-                        stop.JunctionLimitS is { } j
-                            ? $"junction over its limit after {Time(j.Value)} ({Time(j.Low)} to {Time(j.High)}); "
-                            : "the junction stays below its limit; "
-                    )
-                    + (
-                        stop.SkinLimitS is { } s
-                            ? $"{stop.Skin} too hot to touch after {Time(s.Value)}; "
-                            : "no skin gets too hot; "
-                    )
-                    + $"light falls by {Numbers.Fixed(stop.LightLossStops, 2)} stops, which {(stop.LossShows ? "shows" : "nobody sees")}."
-            );
-        }
-
-        if (box.CutOuts.FirstOrDefault(c => c.Best) is { SettingC: { } setting } best)
-        {
-            screen.WriteLine(
-                $"Cut-out in the driver's input: {best.Place}, {Numbers.Fixed(setting, 0)} °C ± 5 K"
-                    + (
-                        best.MostC is { } most
-                            ? $" (from {Numbers.Fixed(best.LeastC, 0)} to {Numbers.Fixed(most, 0)} °C would do)."
-                            : " (nothing is harmed without one)."
-                    )
-            );
-        }
-
-        foreach (var p in box.Played)
-        {
-            screen.WriteLine($"Cut-out {p.Name}, {p.Place}, {Numbers.Fixed(p.OpensC, 0)} °C: {p.Verdict}.");
-        }
+        CutOut(screen, box);
 
         if (box.RoomLimits.Count > 0)
         {
@@ -85,7 +53,7 @@ internal static class BoxTables
         if (box.Duty is { OnS: { } on, OffS: { } off })
         {
             screen.WriteLine(
-                $"At {Numbers.Fixed(box.Duty.AmbientC, 0)} °C: {Time(on)} on, {Time(off)} off ({box.Duty.What})."
+                $"At {Numbers.Fixed(box.Duty.AmbientC, 0)} °C: {HeatText.Time(on)} on, {HeatText.Time(off)} off ({box.Duty.What})."
             );
         }
 
@@ -99,16 +67,30 @@ internal static class BoxTables
         }
     }
 
-    private static string Contact(double? seconds) =>
-        seconds switch
+    private static void CutOut(IAnsiConsole screen, BoxAnswer box)
+    {
+        if (box.FanStop is not null)
         {
-            null => "any time",
-            0 => "not at all",
-            { } s => Time(s),
-        };
+            screen.WriteLine(HeatText.Stopped(box, TemperatureUnit.Celsius));
+            if (HeatText.Advised(box) is { SettingC: { } setting } best)
+            {
+                screen.WriteLine(
+                    $"Thermal cut-out: {Numbers.Fixed(setting, 0)} °C {HeatText.Tolerance(TemperatureUnit.Celsius)} on the {HeatText.Plain(best.Place)}. {HeatText.Why(best, TemperatureUnit.Celsius)}"
+                );
+            }
+            else
+            {
+                screen.WriteLine(HeatText.NoSetting);
+            }
 
-    private static string Time(double s) =>
-        s < 120 ? $"{Numbers.Fixed(s, 0)} s"
-        : s < 7200 ? $"{Numbers.Fixed(s / 60, 0)} min"
-        : $"{Numbers.Fixed(s / 3600, 1)} h";
+            screen.WriteLine(HeatText.WhereItSwitches);
+        }
+
+        foreach (var p in box.Played)
+        {
+            screen.WriteLine(
+                $"Cut-out {p.Name}, {HeatText.Plain(p.Place)}, {Numbers.Fixed(p.OpensC, 0)} °C: {p.Verdict}."
+            );
+        }
+    }
 }

@@ -12,6 +12,11 @@ public static class HeatText
         "It switches the driver's input and nothing else: never the emitter, never a sense line. "
         + "That side may be mains: it is built to the local code, by those who are licensed for it.";
 
+    /// <summary>What is said where no place has a setting.</summary>
+    public static string NoSetting =>
+        "No place that was looked at has a setting for a cut-out that trips before harm and never in normal use. "
+        + "A larger sink, less power or a fan whose stop is noticed otherwise is needed.";
+
     /// <summary>A time as people say it: <c>48 s</c>, <c>5.7 min</c>, <c>34 min</c>, <c>2.5 h</c>.</summary>
     /// <param name="seconds">The time, s.</param>
     public static string Time(double seconds) =>

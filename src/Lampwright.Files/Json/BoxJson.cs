@@ -20,14 +20,7 @@ internal static class BoxJson
         );
         json.Object("warmUp", () => Curves(json, box.WarmUp));
         json.Object("coolDown", () => Curves(json, box.CoolDown));
-        if (box.FanStop is { } stop)
-        {
-            json.Object("fanStop", () => FanStops(json, stop));
-        }
-        else
-        {
-            json.Null("fanStop");
-        }
+        json.ObjectOrNull("fanStop", box.FanStop, s => FanStops(json, s));
 
         json.Array("cutOuts", box.CutOuts, c => Place(json, c));
         json.Array("played", box.Played, p => Played(json, p));
@@ -52,14 +45,7 @@ internal static class BoxJson
                 json.Text("what", box.Duty.What);
             }
         );
-        if (box.Life is { } life)
-        {
-            json.Object("life", () => Life(json, life));
-        }
-        else
-        {
-            json.Null("life");
-        }
+        json.ObjectOrNull("life", box.Life, l => Life(json, l));
     }
 
     private static void Scene(JsonOut json, BoxScene s)

@@ -8,8 +8,6 @@ namespace Lampwright.Files.Packet;
 /// <summary>Draws on a page of the PDF, in millimetres from its upper left corner, everything as vectors and text.</summary>
 internal sealed class PaperInk(XGraphics graphics) : IInk
 {
-    private const double PointsPerMm = 72 / 25.4;
-
     public void Line(double x0, double y0, double x1, double y1, Stroke stroke) =>
         graphics.DrawLine(Pen(stroke), x0, y0, x1, y1);
 
@@ -187,7 +185,4 @@ internal sealed class PaperInk(XGraphics graphics) : IInk
 
     private static XColor Colour(Tint tint, double opacity) =>
         XColor.FromArgb((int)Math.Round(255 * opacity), (tint.Rgb >> 16) & 255, (tint.Rgb >> 8) & 255, tint.Rgb & 255);
-
-    /// <summary>Points of type for a height in millimetres; for messages and tests.</summary>
-    internal static double PointsOf(double mm) => mm * PointsPerMm;
 }

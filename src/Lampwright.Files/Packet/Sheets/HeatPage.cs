@@ -65,12 +65,7 @@ internal static class HeatPage
         }
         else
         {
-            flow.Paragraph(
-                "No place that was looked at has a setting for a cut-out that trips before harm and never in normal use.",
-                3.4,
-                Palette.Stop,
-                Weight.Medium
-            );
+            flow.Paragraph(HeatText.NoSetting, 3.4, Palette.Stop, Weight.Medium);
         }
 
         flow.Paragraph(HeatText.WhereItSwitches, 3, Palette.Stop);
