@@ -37,10 +37,10 @@ internal static class StepsTables
     private static void Chain(IAnsiConsole screen, StepsAnswer steps)
     {
         var parts = new Cells("resistor", ">ohm", ">rated W", ">most W", ">may take W (hot)", ">hottest °C");
-        foreach (var part in steps.Parts)
+        foreach (var part in steps.Parts.SelectMany(p => p.Pair.Prepend(p)))
         {
             parts.Row(
-                Cells.Of(part.Name),
+                Cells.Of(part.Label),
                 Cells.Of(Predicted.Sharp(part.ResistanceOhm), v => Numbers.Significant(v)),
                 Cells.Of(Predicted.Sharp(part.RatingW), v => Numbers.Significant(v)),
                 Cells.Rounded(part.MostW),

@@ -23,6 +23,8 @@ public static class EvaluationJson
             ["draws"] = "count of the draws behind the bands",
             ["steps.parts[].resistanceOhm"] = "nominal value printed on the part that is bought",
             ["steps.parts[].ratingW"] = "rating of the part, given",
+            ["steps.parts[].pair[].resistanceOhm"] = "nominal value printed on the part that is bought",
+            ["steps.parts[].pair[].ratingW"] = "rating of the part, given",
             ["ways[].hiccupHz.least"] = "a range over thresholds that nobody knows, not a band",
             ["ways[].hiccupHz.most"] = "a range over thresholds that nobody knows, not a band",
             ["ways[].currentA.least"] = "of the nominal circuit that the picture draws; range has the bands",

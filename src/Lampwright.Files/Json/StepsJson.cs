@@ -23,6 +23,20 @@ internal static class StepsJson
                 json.Predicted("mostW", p.MostW);
                 json.Predicted("deratedW", p.DeratedW);
                 json.Predicted("hottestC", p.HottestC);
+                json.Text("joined", p.Joined);
+                json.Array(
+                    "pair",
+                    p.Pair,
+                    one =>
+                    {
+                        json.Text("name", one.Name);
+                        json.Plain("resistanceOhm", one.ResistanceOhm);
+                        json.Plain("ratingW", one.RatingW);
+                        json.Predicted("mostW", one.MostW);
+                        json.Predicted("deratedW", one.DeratedW);
+                        json.Predicted("hottestC", one.HottestC);
+                    }
+                );
             }
         );
         json.Array("combinations", steps.Combinations, c => Combination(json, c));

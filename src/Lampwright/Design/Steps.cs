@@ -23,8 +23,8 @@ public sealed record Steps
     /// <summary>An E series (<c>E24</c>) or <c>drawer</c>.</summary>
     public string Stock { get; init; } = "E24";
 
-    /// <summary>Resistors at hand in the shop's drawer, ohm, which <c>drawer</c> picks from.</summary>
-    public IReadOnlyList<Value> Drawer { get; init; } = [];
+    /// <summary>Resistors at hand in the shop's drawer, which <c>drawer</c> picks from.</summary>
+    public IReadOnlyList<DrawerPart> Drawer { get; init; } = [];
 
     /// <summary>What every resistor of the chain is rated for.</summary>
     public ResistorKind Part { get; init; } = new();
@@ -126,6 +126,9 @@ public sealed record ResistorKind
 
     /// <summary>How the resistors can fail.</summary>
     public ResistorFails Fails { get; init; } = ResistorFails.Unknown;
+
+    /// <summary>Least resistance that the search takes for a switched position, ohm; null for that of a worn contact.</summary>
+    public Value? Least { get; init; }
 }
 
 /// <summary>How a resistor can fail.</summary>
@@ -165,6 +168,31 @@ public enum SelectorKind
 }
 
 /// <summary>Resistor values of the chain.</summary>
-/// <param name="Fixed">The resistor that is never by-passed, ohm; null keeps the sense parts as they are on the board.</param>
-/// <param name="Chain">The switched resistors in the order of the chain, ohm.</param>
-public sealed record ChosenChain(Value? Fixed, IReadOnlyList<Value> Chain);
+/// <param name="Fixed">The resistor that is never by-passed; null keeps the sense parts as they are on the board.</param>
+/// <param name="Chain">The switched positions in the order of the chain.</param>
+public sealed record ChosenChain(ChosenPosition? Fixed, IReadOnlyList<ChosenPosition> Chain);
+
+/// <summary>What is soldered in one position: one part, or two.</summary>
+/// <param name="Joining">How two are joined.</param>
+/// <param name="Parts">One part or two, ohm; a spread is the part's own tolerance.</param>
+/// <param name="Ratings">Rated power of each part, W; empty for that of all parts.</param>
+public sealed record ChosenPosition(Joining Joining, IReadOnlyList<Value> Parts, IReadOnlyList<Value> Ratings);
+
+/// <summary>How the parts of a position are joined.</summary>
+public enum Joining
+{
+    /// <summary>One part.</summary>
+    One,
+
+    /// <summary>Two, one after the other.</summary>
+    InSeries,
+
+    /// <summary>Two, side by side.</summary>
+    SideBySide,
+}
+
+/// <summary>A kind of resistor in the shop's drawer.</summary>
+/// <param name="Ohm">Resistance, ohm; a spread is its own tolerance.</param>
+/// <param name="Count">How many there are; null for as many as wanted.</param>
+/// <param name="Rating">Rated power, W; null for that of all parts.</param>
+public sealed record DrawerPart(Value Ohm, int? Count, Value? Rating);

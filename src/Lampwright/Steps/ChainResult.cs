@@ -4,8 +4,8 @@ namespace Lampwright.Steps;
 /// <param name="Name"><c>fixed</c>, or <c>r1</c>… in the order of the chain.</param>
 /// <param name="Ohm">Warm resistance in ohm.</param>
 /// <param name="PowerW">Power in watts.</param>
-/// <param name="AllowedW">Rating at the temperature of the air round it, in watts.</param>
-/// <param name="TemperatureK">Temperature of the part in kelvin.</param>
+/// <param name="AllowedW">Rating at the temperature of the air round it, in watts; of two parts in one position, where the first comes to its limit.</param>
+/// <param name="TemperatureK">Temperature of the part, the hotter of two, in kelvin.</param>
 public sealed record ResistorState(string Name, double Ohm, double PowerW, double AllowedW, double TemperatureK)
 {
     /// <summary>Share of the derated rating in use; 1 is the limit. A part without any rating left counts as far over it.</summary>
@@ -114,7 +114,7 @@ public sealed record ChainResult(
     }
 
     private static ResistorState State(ResistorPart part, int k, double ohm, double watts, double airK) =>
-        new(k == 0 ? "fixed" : $"r{k}", ohm, watts, part.AllowedW(airK), airK + (watts * part.RisePerWattK));
+        new(k == 0 ? "fixed" : $"r{k}", ohm, watts, part.AllowedW(airK), airK + (watts * part.HottestRisePerWattK));
 
     private static double? Overlap(ChainNetwork network, DriverModel driver, double leadOhm)
     {

@@ -52,35 +52,6 @@ public enum FailureKind
     ShortOrOpen,
 }
 
-/// <summary>One resistor of the chain.</summary>
-/// <param name="Ohm">Resistance at 25 °C in ohm; above 0.</param>
-/// <param name="TempcoPerK">Temperature coefficient in 1/K. A data sheet's figure is a limit to both sides: what is given here is used as it is.</param>
-/// <param name="RatingW">Rated power in watts; above 0.</param>
-/// <param name="FullToK">Temperature up to which the rating holds in full, in kelvin.</param>
-/// <param name="ZeroAtK">Temperature at which it has fallen to zero, in kelvin; above <paramref name="FullToK"/>.</param>
-public sealed record ResistorPart(double Ohm, double TempcoPerK, double RatingW, double FullToK, double ZeroAtK)
-{
-    /// <summary>Temperature that resistances are stated at, 25 °C.</summary>
-    public static double ReferenceK => 298.15;
-
-    /// <summary>Power the part may carry at an ambient temperature, in watts: the straight derating line.</summary>
-    /// <remarks><b>Source</b>: Bourns CRA2512 derating curve. Knee and zero belong to the part. <b>Checked by</b>: printed knees.</remarks>
-    /// <param name="ambientK">Temperature of the air round the part, in kelvin.</param>
-    public double AllowedW(double ambientK) =>
-        ambientK <= FullToK ? RatingW
-        : ambientK >= ZeroAtK ? 0
-        : RatingW * (ZeroAtK - ambientK) / (ZeroAtK - FullToK);
-
-    /// <summary>Rise of the part over the air for each watt, in K/W: the slope of the derating line.</summary>
-    public double RisePerWattK => Math.Max(0, ZeroAtK - FullToK) / RatingW;
-
-    /// <summary>Greatest current at full rating, sqrt(P/R), in amperes.</summary>
-    public double MostA => Math.Sqrt(RatingW / Ohm);
-
-    /// <summary>Greatest voltage at full rating, sqrt(P·R), in volts.</summary>
-    public double MostV => Math.Sqrt(RatingW * Ohm);
-}
-
 /// <summary>The leads between the driver's board and the switches.</summary>
 /// <param name="LengthM">Length of one conductor in metres; ≥ 0.</param>
 /// <param name="AreaMm2">Copper area in mm².</param>

@@ -46,7 +46,7 @@ internal static class WholeLightInputs
             },
             chain = new
             {
-                ohms = Numbers([.. steps.Chosen!.Chain]),
+                ohms = Numbers([.. steps.Chosen!.Chain.Select(p => p.Parts[0])]),
                 contact_ohm = steps.ContactTypical.Nominal,
                 lead_length_m = steps.LeadLength.Nominal,
                 lead_ohm_per_m = LeadOhmPerMetre,

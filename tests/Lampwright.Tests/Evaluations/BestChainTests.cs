@@ -127,7 +127,7 @@ public sealed class BestChainTests
             s with
             {
                 Stock = "drawer",
-                Drawer = [Value.Exact(0.1)],
+                Drawer = [new(Value.Exact(0.1), null, null)],
                 Part = s.Part with { Rating = Value.Exact(0.001) },
             }
         );

@@ -66,7 +66,7 @@ internal static class SampleLight
             {
                 Switches = 4,
                 Targets = new(TargetKind.Stops, V(1.4), 0.5, 5, []),
-                Chosen = new(null, [V(0.12), V(0.16), V(0.24), V(0.36)]),
+                Chosen = new(null, [One(0.12), One(0.16), One(0.24), One(0.36)]),
                 LeadLength = V(0.12, 0, "steps.lead.length"),
             },
             Interfaces =
@@ -174,6 +174,8 @@ internal static class SampleLight
         new(id, "face." + edge, V(0.062), true, V(Math.PI / 2), null, null, null);
 
     private static EmitterPoint Point(double amps, double volts, double lumens) => new(V(amps), V(volts), V(lumens));
+
+    private static ChosenPosition One(double ohm) => new(Joining.One, [V(ohm)], []);
 
     private static Value V(double nominal, double halfWidth = 0, string path = "") =>
         new(nominal, halfWidth, Origin.Given, path);

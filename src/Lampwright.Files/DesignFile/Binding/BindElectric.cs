@@ -38,7 +38,7 @@ internal static class BindElectric
 
     public static Design.Steps? Steps(TableReader r, TableReader drawer)
     {
-        var resistors = drawer.Quantities("resistors");
+        var resistors = BindChain.Drawer(drawer);
         if (!r.IsThere)
         {
             return null;
@@ -85,6 +85,7 @@ internal static class BindElectric
                     "short or open" => ResistorFails.ShortOrOpen,
                     _ => ResistorFails.Unknown,
                 },
+                Least = part.Optional("least"),
             },
             ContactTypical = contact.WithDefault("typical"),
             ContactMost = contact.WithDefault("most"),
@@ -93,7 +94,7 @@ internal static class BindElectric
             LeadArea = lead.WithDefault("area"),
             LeadTinned = lead.Flag("tinned"),
             LeadsApart = lead.Flag("apart"),
-            Chosen = chosen.IsThere ? new ChosenChain(chosen.Optional("fixed"), chosen.Quantities("chain")) : null,
+            Chosen = BindChain.Chosen(chosen),
         };
     }
 

@@ -36,6 +36,32 @@ internal sealed partial class TableReader
             : null;
     }
 
+    /// <summary>One value or two, as they are written; empty where there is none.</summary>
+    public IReadOnlyList<Value> OneOrTwoValues(string key) =>
+        OneOrTwo(key) switch
+        {
+            null => [],
+            { IsOne: true } one => [one.Size.Width],
+            { } two => [two.Size.Width, two.Size.Height],
+        };
+
+    /// <summary>Items of a list that are a value each, or a table of its own keys.</summary>
+    public IEnumerable<(Value? Value, TableReader? Table)> ValuesOrTables(string key)
+    {
+        var rule = Rule(key);
+        foreach (var (item, itemPath) in Items(key, rule, KeyExamples.Of(rule)))
+        {
+            if (item is DocTable inner)
+            {
+                yield return (null, new TableReader(context, inner, itemPath, rule.Pattern + "[]"));
+            }
+            else if (Read(rule, item, itemPath) is { } value)
+            {
+                yield return (value, null);
+            }
+        }
+    }
+
     /// <summary>A place; null for the centre.</summary>
     public Spot? Spot(string key)
     {

@@ -41,7 +41,7 @@ internal static class UnknownKeys
                 }
 
                 break;
-            case (KeyKind.ListOfTables, DocArray list):
+            case (KeyKind.ListOfTables or KeyKind.ValuesOrTables, DocArray list):
                 for (var i = 0; i < list.Items.Count; i++)
                 {
                     if (list.Items[i] is DocTable inner)

@@ -4,7 +4,7 @@ using Lampwright.Steps.ChainProof;
 namespace Lampwright.Files.DesignFile.Edits;
 
 /// <summary>Writes a chain into <c>[steps]</c> as the maker's choice.</summary>
-/// <remarks>Two parts in a position are written as the expression that joins them, so that the file says what is soldered and not only what comes of it.</remarks>
+/// <remarks>Two parts in a position are written as such, so that the light is judged with what is soldered.</remarks>
 public static class ChainEdit
 {
     /// <summary>The text with the chain chosen, and the count of switches where it is another.</summary>
@@ -57,10 +57,34 @@ public static class ChainEdit
         return new(start, before.Length - start - end, after[start..^end]);
     }
 
-    private static string Written(PositionParts p) =>
-        p.Second is not { } second ? $"\"{Ohm(p.First.Ohm)}\""
-        : p.Joint == Joint.Series ? $"\"{{{Ohm(p.First.Ohm)} + {Ohm(second.Ohm)}}}\""
-        : $"\"{{1 / (1 / ({Ohm(p.First.Ohm)}) + 1 / ({Ohm(second.Ohm)}))}}\"";
+    // A part with a rating or a tolerance of its own keeps them.
+    private static string Written(PositionParts p)
+    {
+        string[] ratings =
+        [
+            .. new[] { p.First, p.Second }.OfType<StockPart>().Select(s => s.RatingW is { } w ? Watts(w) : ""),
+        ];
+        var own = ratings.All(r => r.Length > 0);
+        var rating =
+            !own ? ""
+            : ratings.Distinct(StringComparer.Ordinal).Count() == 1 ? $", rating = \"{ratings[0]}\""
+            : $", rating = [\"{ratings[0]}\", \"{ratings[1]}\"]";
+        return p.Second is not { } second
+            ? rating.Length == 0
+                ? $"\"{Ohm(p.First)}\""
+                : $"{{ value = \"{Ohm(p.First)}\"{rating} }}"
+            : p.Joint == Joint.Series
+                ? $"{{ series = [\"{Ohm(p.First)}\", \"{Ohm(second)}\"]{rating} }}"
+                : $"{{ parallel = [\"{Ohm(p.First)}\", \"{Ohm(second)}\"]{rating} }}";
+    }
 
-    private static string Ohm(double ohm) => ohm.ToString("0.#########", CultureInfo.InvariantCulture) + " ohm";
+    private static string Ohm(StockPart part)
+    {
+        var ohm = part.Ohm.ToString("0.#########", CultureInfo.InvariantCulture) + " ohm";
+        return part.OwnTolerance
+            ? ohm + " ± " + (part.Tolerance * 100).ToString("0.######", CultureInfo.InvariantCulture) + " %"
+            : ohm;
+    }
+
+    private static string Watts(double watts) => watts.ToString("0.######", CultureInfo.InvariantCulture) + " W";
 }

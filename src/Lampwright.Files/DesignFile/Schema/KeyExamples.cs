@@ -25,7 +25,7 @@ public static class KeyExamples
             KeyKind.TwoCounts => "[2, 2]",
             KeyKind.TwoQuantities or KeyKind.Place or KeyKind.OneOrTwoQuantities => $"[{one}, {one}]",
             KeyKind.ThreeQuantities => $"[{one}, {one}, {one}]",
-            KeyKind.Quantities => $"[{one}, {one}]",
+            KeyKind.Quantities or KeyKind.ValuesOrTables => $"[{one}, {one}]",
             KeyKind.Choice => string.Join(" | ", key.Choices.Select(c => $"\"{c}\"")),
             KeyKind.Flag => "true",
             KeyKind.Reference => "\"main\"",

@@ -27,6 +27,9 @@ public enum KeyKind
     /// <summary>Any count of values of one dimension.</summary>
     Quantities,
 
+    /// <summary>A list whose items are a value each, or a table whose keys are listed.</summary>
+    ValuesOrTables,
+
     /// <summary>Two values for a place, or <c>centre</c>.</summary>
     Place,
 

@@ -50,6 +50,7 @@ public static class KeyTables
             KeyKind.OneOrTwoQuantities => $"{one}, or two",
             KeyKind.Quantities when key.Dimension.IsNone => "a list of values",
             KeyKind.Quantities => $"a list: {one} each",
+            KeyKind.ValuesOrTables => $"a list: {one} or a table each",
             KeyKind.Place => "two lengths, each may be `centre`; or `centre`",
             KeyKind.Places => "a list of pairs of lengths",
             KeyKind.FanCurve => "a list of pairs: air flow and pressure",

@@ -163,6 +163,9 @@ internal sealed class SchemaList(List<SchemaKey> keys, string table, string stat
         );
     }
 
+    /// <summary>The keys of tables that may stand in a list of values.</summary>
+    public SchemaList Items(string name) => new(keys, Path(name) + "[]", station, inShop);
+
     private SchemaList Add(SchemaKey key)
     {
         keys.Add(key with { Station = station, InShop = inShop });

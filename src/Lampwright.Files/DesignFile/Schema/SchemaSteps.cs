@@ -8,17 +8,31 @@ internal static class SchemaSteps
     public static void Add(List<SchemaKey> keys)
     {
         Steps(new SchemaList(keys, "", "steps"));
-        new SchemaList(keys, "", "steps", inShop: true)
-            .Table("drawer", "What lies in the shop's drawers.")
+        var drawer = new SchemaList(keys, "", "steps", inShop: true).Table(
+            "drawer",
+            "What lies in the shop's drawers."
+        );
+        drawer.Quantity(
+            "resistors",
+            Dimension.Resistance,
+            "1 mohm",
+            "10 Mohm",
+            "Resistors at hand, which steps.stock = \"drawer\" takes from: a value each, or a table that says how many there are. A spread is the part's own tolerance.",
+            kind: KeyKind.ValuesOrTables,
+            absent: "none",
+            example: "[\"0.1 ohm\", { value = \"0.22 ohm\", count = 2 }]"
+        );
+        drawer
+            .Items("resistors")
+            .Quantity("value", Dimension.Resistance, "1 mohm", "10 Mohm", "Resistance of the part.", required: true)
+            .Count("count", 0, 100000, "How many there are.", absent: "as many as wanted")
             .Quantity(
-                "resistors",
-                Dimension.Resistance,
-                "1 mohm",
-                "10 Mohm",
-                "Resistors at hand, which steps.stock = \"drawer\" takes from.",
-                kind: KeyKind.Quantities,
-                absent: "none",
-                example: "[\"0.1 ohm\", \"0.22 ohm\"]"
+                "rating",
+                Dimension.Power,
+                "10 mW",
+                "1000 W",
+                "Its own rated power.",
+                absent: "that of steps.part.rating"
             );
     }
 
@@ -165,6 +179,14 @@ internal static class SchemaSteps
                 "How the resistors can fail; metal strip, metal film and wirewound parts fail open.",
                 @default: "unknown",
                 source: "nobody has looked"
+            )
+            .Quantity(
+                "least",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 ohm",
+                "Least resistance that the search takes for a switched position: below that of its own worn contact more current stays in the resistor than its closed switch takes.",
+                absent: "that of a worn contact (steps.contact.most); for a selector none"
             );
         steps
             .Table("contact", "Resistance of a closed switch.")
@@ -221,24 +243,70 @@ internal static class SchemaSteps
                 absent: "false",
                 example: "true"
             );
-        steps
-            .Table("chosen", "Resistors that the maker has chosen.", absent: "the search picks them")
-            .Quantity(
+        Chosen(steps.Table("chosen", "Resistors that the maker has chosen.", absent: "the search picks them"));
+    }
+
+    private static void Chosen(SchemaList chosen)
+    {
+        Position(
+            chosen.Table(
                 "fixed",
-                Dimension.Resistance,
-                "0 ohm",
-                "10 Mohm",
-                "The resistor that is never by-passed, in place of the sense parts.",
+                "The resistor that is never by-passed, in place of the sense parts; instead of the table its resistance may stand here.",
                 absent: "the sense parts stay as they are"
             )
+        );
+        chosen.Quantity(
+            "chain",
+            Dimension.Resistance,
+            "0 ohm",
+            "10 Mohm",
+            "The switched resistors in the order of the chain: a value each, or a table for two parts in one position. A spread is the part's own tolerance.",
+            required: true,
+            kind: KeyKind.ValuesOrTables,
+            example: "[\"0.15 ohm\", { series = [\"0.33 ohm\", \"0.022 ohm\"] }]"
+        );
+        Position(chosen.Items("chain"));
+    }
+
+    // What is soldered in one position.
+    private static void Position(SchemaList position) =>
+        position
             .Quantity(
-                "chain",
+                "value",
                 Dimension.Resistance,
                 "0 ohm",
                 "10 Mohm",
-                "The switched resistors in the order of the chain.",
-                required: true,
-                kind: KeyKind.Quantities
+                "One part.",
+                absent: "series or parallel is used"
+            )
+            .Quantity(
+                "series",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 Mohm",
+                "Two parts, one after the other.",
+                absent: "one part",
+                kind: KeyKind.TwoQuantities,
+                example: "[\"0.33 ohm\", \"0.022 ohm\"]"
+            )
+            .Quantity(
+                "parallel",
+                Dimension.Resistance,
+                "0 ohm",
+                "10 Mohm",
+                "Two parts, side by side.",
+                absent: "one part",
+                kind: KeyKind.TwoQuantities,
+                example: "[\"0.33 ohm\", \"0.39 ohm\"]"
+            )
+            .Quantity(
+                "rating",
+                Dimension.Power,
+                "10 mW",
+                "1000 W",
+                "Rated power of each part; one value is that of both.",
+                absent: "that of steps.part.rating",
+                kind: KeyKind.OneOrTwoQuantities,
+                example: "[\"3 W\", \"1 W\"]"
             );
-    }
 }

@@ -54,20 +54,22 @@ internal static class WiringPage
         ).Draw(
             flow,
             [
-                .. steps.Parts.Select(p =>
-                    (IReadOnlyList<Cell>)
-                        [
-                            ((Cell)p.Name).Strong,
-                            ((Cell)Ohms(p.ResistanceOhm)).Strong,
-                            p.RatingW.ToString("0.##", CultureInfo.InvariantCulture),
-                            Cell.Of(p.MostW, 2) with
-                            {
-                                Tint = p.MostW.Value > p.DeratedW.Value ? Palette.Stop : null,
-                            },
-                            Cell.Of(p.DeratedW, 2),
-                            book.Units.Degrees(p.HottestC),
-                        ]
-                ),
+                .. steps
+                    .Parts.SelectMany(p => p.Soldered())
+                    .Select(p =>
+                        (IReadOnlyList<Cell>)
+                            [
+                                ((Cell)p.Name).Strong,
+                                ((Cell)Ohms(p.ResistanceOhm)).Strong,
+                                p.RatingW.ToString("0.##", CultureInfo.InvariantCulture),
+                                Cell.Of(p.MostW, 2) with
+                                {
+                                    Tint = p.MostW.Value > p.DeratedW.Value ? Palette.Stop : null,
+                                },
+                                Cell.Of(p.DeratedW, 2),
+                                book.Units.Degrees(p.HottestC),
+                            ]
+                    ),
             ]
         );
     }

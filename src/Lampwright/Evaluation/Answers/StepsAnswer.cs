@@ -46,12 +46,12 @@ public sealed record StepsAnswer
 }
 
 /// <summary>One resistor of the chain.</summary>
-/// <param name="Name">R0 for the fixed one, then R1 … in the order of the chain.</param>
+/// <param name="Name">R0 for the fixed one, then R1 … in the order of the chain; R1a and R1b for two parts in one position.</param>
 /// <param name="ResistanceOhm">Nominal resistance, ohm.</param>
 /// <param name="RatingW">Rated power, W.</param>
 /// <param name="MostW">Most power over all positions, W.</param>
 /// <param name="DeratedW">Power it may take in the air that surrounds it, at the hottest scene, W.</param>
-/// <param name="HottestC">Hottest surface over all positions, at the hottest scene, °C.</param>
+/// <param name="HottestC">Hottest surface over all positions, at the hottest scene, °C; the hotter of two.</param>
 public sealed record ChainPart(
     string Name,
     double ResistanceOhm,
@@ -59,7 +59,29 @@ public sealed record ChainPart(
     Predicted MostW,
     Predicted DeratedW,
     Predicted HottestC
-);
+)
+{
+    /// <summary>How two parts of this position are joined: <c>series</c> or <c>parallel</c>; empty for one part.</summary>
+    public string Joined { get; init; } = "";
+
+    /// <summary>The two parts of this position, R2a and R2b; empty for one part. Rating and powers of the position are then those at which the first of the two comes to its limit.</summary>
+    public IReadOnlyList<ChainPart> Pair { get; init; } = [];
+
+    /// <summary>Its name, of two parts with both of them: <c>R2 = R2a + R2b</c>, <c>R2 = R2a ∥ R2b</c>.</summary>
+    public string Label => Pair.Count == 0 ? Name : $"{Name} = {Pair[0].Name} {JoinedBy} {Pair[1].Name}";
+
+    /// <summary>The sign between two parts, + in series and ∥ side by side; empty for one part.</summary>
+    public string JoinedBy =>
+        Joined switch
+        {
+            "" => "",
+            "series" => "+",
+            _ => "∥",
+        };
+
+    /// <summary>What is soldered: the part itself or both of a pair.</summary>
+    public IReadOnlyList<ChainPart> Soldered() => Pair.Count > 0 ? Pair : [this];
+}
 
 /// <summary>One switch position, in the scene normal unless a name says otherwise.</summary>
 public sealed record Combination

@@ -25,20 +25,7 @@ internal static class StepsBuild
                 _ => "series chain",
             },
             LeadOhm = bands.At(light.CommonPlace(CommonRow.LeadOhm)),
-            Parts =
-            [
-                .. parts.Select(
-                    (p, k) =>
-                        new ChainPart(
-                            $"R{k}",
-                            p.Ohm,
-                            p.RatingW,
-                            bands.At(light.PartPlace(k, PartRow.MostW)),
-                            bands.At(light.PartPlace(k, PartRow.DeratedW)),
-                            bands.At(light.PartPlace(k, PartRow.HottestC))
-                        )
-                ),
-            ],
+            Parts = [.. parts.Select((p, k) => Part(light, bands, p, k))],
             Combinations =
             [
                 .. Order(light, bands).Select(i => Position(light, bands, i) with { Corner = faults?.Corners[i] }),
@@ -59,6 +46,37 @@ internal static class StepsBuild
                         bands.At(light.WantedPlace(k) + 1)
                     )),
             ],
+        };
+    }
+
+    private static ChainPart Part(CoupledLight light, Bands bands, ResistorPart part, int k)
+    {
+        var rows = Enumerable.Range(0, light.Soldered.Count).Where(i => light.Soldered[i].Position == k).ToArray();
+        ChainPart One(int i, string name, double share) =>
+            new(
+                name,
+                light.Soldered[i].Part.Ohm,
+                light.Soldered[i].Part.RatingW,
+                bands.At(light.PartPlace(i, PartRow.MostW)).In(share),
+                bands.At(light.PartPlace(i, PartRow.DeratedW)).In(share),
+                bands.At(light.PartPlace(i, PartRow.HottestC))
+            );
+        if (part.Pair is not { } pair)
+        {
+            return One(rows[0], $"R{k}", 1);
+        }
+
+        // The position as the part that comes to its limit first sees it: power and limit over that part's share.
+        ChainPart[] both = [One(rows[0], $"R{k}a", 1), One(rows[1], $"R{k}b", 1)];
+        double Load(ChainPart p) => p.MostW.Value / Math.Max(p.DeratedW.Value, 1e-9);
+        var first = Load(both[0]) >= Load(both[1]) ? 0 : 1;
+        return One(rows[first], $"R{k}", 1 / light.Soldered[rows[first]].Share) with
+        {
+            ResistanceOhm = part.Ohm,
+            RatingW = part.RatingW,
+            HottestC = both.MaxBy(p => p.HottestC.Value)!.HottestC,
+            Joined = pair.Joint == Steps.ChainProof.Joint.Parallel ? "parallel" : "series",
+            Pair = both,
         };
     }
 

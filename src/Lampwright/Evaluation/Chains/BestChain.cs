@@ -79,11 +79,9 @@ internal static class BestChain
         var air = asked.AirMostK ?? asked.AirK;
         PositionParts[] parts =
         [
-            .. new[] { network.Fixed }
-                .Concat(network.Switched)
-                .Select(p => new PositionParts(Joint.Single, FirstSearch.Kind(p, inputs.Steps, air))),
+            .. new[] { network.Fixed }.Concat(network.Switched).Select(p => FirstSearch.Parts(p, inputs.Steps, air)),
         ];
-        if (!parts.All(p => p.First.Usable))
+        if (!parts.All(p => p.First.Usable && p.Second is null or { Usable: true }))
         {
             return null;
         }

@@ -7,6 +7,8 @@ namespace Lampwright.Evaluation.Coupling;
 internal sealed class ChainDraws
 {
     private readonly int[] _ohms;
+    private readonly int[] _seconds;
+    private readonly ResistorPair?[] _pairs;
     private readonly int[] _contacts;
     private readonly int _tempco;
     private readonly double _tempcoNominal;
@@ -21,16 +23,19 @@ internal sealed class ChainDraws
     public ChainDraws(ChainNetwork network, Design.Steps steps, bool fixedIsOnBoard, Variables variables)
     {
         var tolerance = steps.Part.Tolerance.Nominal;
+        ResistorPart[] parts = [network.Spec.Fixed, .. network.Spec.Switched];
+        _pairs = [.. parts.Select(p => p.Pair)];
+        int Of(string name, ResistorPart part) => variables.Between(name, 1, part.Tolerance ?? tolerance);
         _ohms =
         [
-            .. Enumerable
-                .Range(0, network.SwitchCount + 1)
-                .Select(k =>
+            .. parts.Select(
+                (p, k) =>
                     k == 0 && fixedIsOnBoard
                         ? variables.Exact("steps.r0", 1)
-                        : variables.Between($"steps.r{k}", 1, tolerance)
-                ),
+                        : Of(p.Pair is null ? $"steps.r{k}" : $"steps.r{k}a", p.Soldered()[0])
+            ),
         ];
+        _seconds = [.. _pairs.Select((p, k) => p is null ? _ohms[k] : Of($"steps.r{k}b", p.Second))];
         _contactOhm = steps.ContactTypical.Nominal;
 
         // The typical figure is the middle of the scatter, the most the end of life of one contact in twenty.
@@ -61,7 +66,7 @@ internal sealed class ChainDraws
     {
         for (var k = 0; k < _ohms.Length; k++)
         {
-            factors[k] = x[_ohms[k]];
+            factors[k] = _pairs[k] is { } pair ? pair.Ohm(x[_ohms[k]], x[_seconds[k]]) / pair.Ohm(1, 1) : x[_ohms[k]];
         }
     }
 

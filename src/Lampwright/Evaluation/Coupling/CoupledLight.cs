@@ -49,7 +49,8 @@ internal sealed partial class CoupledLight : IRowPart
         _first = outputs.Add(Size * Positions * Scene.All.Count);
         _common = outputs.Add(CommonRow.Count);
         _scenes = outputs.Add(SceneRow.Count * Scene.All.Count);
-        _parts = outputs.Add(PartRow.Count * _chain.Resistors);
+        Soldered = SolderedPart.Of(Inputs.Network.Spec);
+        _parts = outputs.Add(PartRow.Count * Soldered.Count);
         _wanted = outputs.Add(2 * Wanted.Count);
         _lossCount = inputs.Sink is { Nominal.Fan: not null } sink ? sink.Nominal.AirLosses.Count + 1 : 0;
         _losses = outputs.Add(_lossCount);
@@ -326,14 +327,18 @@ internal sealed partial class CoupledLight : IRowPart
         y[CommonPlace(CommonRow.SinkToAirK)] = mean;
     }
 
+    /// <summary>Every resistor that is soldered; two in a position follow each other.</summary>
+    public IReadOnlyList<SolderedPart> Soldered { get; }
+
     private void FillParts(Span<double> y, ReadOnlySpan<double> most, double airK, double rise)
     {
-        ResistorPart[] parts = [Inputs.Network.Spec.Fixed, .. Inputs.Network.Spec.Switched];
-        for (var k = 0; k < parts.Length; k++)
+        for (var i = 0; i < Soldered.Count; i++)
         {
-            y[PartPlace(k, PartRow.MostW)] = most[k];
-            y[PartPlace(k, PartRow.DeratedW)] = parts[k].AllowedW(airK);
-            y[PartPlace(k, PartRow.HottestC)] = airK + (most[k] * parts[k].RisePerWattK * rise) - ZeroC;
+            var (position, part, share) = Soldered[i];
+            var watts = most[position] * share;
+            y[PartPlace(i, PartRow.MostW)] = watts;
+            y[PartPlace(i, PartRow.DeratedW)] = part.AllowedW(airK);
+            y[PartPlace(i, PartRow.HottestC)] = airK + (watts * part.RisePerWattK * rise) - ZeroC;
         }
     }
 

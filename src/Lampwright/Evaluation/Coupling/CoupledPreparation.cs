@@ -117,7 +117,11 @@ internal static class CoupledPreparation
         if (steps.Chosen is { } chosen)
         {
             return (
-                StepsMap.Chain(steps, chosen.Fixed?.Nominal ?? threshold.Ohm, [.. chosen.Chain.Select(v => v.Nominal)]),
+                StepsMap.Chain(
+                    steps,
+                    chosen.Fixed is { } first ? StepsMap.Part(steps, first) : StepsMap.Part(steps, threshold.Ohm),
+                    [.. chosen.Chain.Select(p => StepsMap.Part(steps, p))]
+                ),
                 chosen.Fixed is null,
                 null
             );
@@ -125,8 +129,16 @@ internal static class CoupledPreparation
 
         var asked = FirstSearch.Of(steps, fit, driver, threshold, parts, luxPerLm);
         return asked is { Found: { Found: true } found }
-            ? (StepsMap.Chain(steps, found.Ohms[0], [.. found.Ohms.Skip(1)]), found.Ohms[0] == threshold.Ohm, asked)
-            : (StepsMap.Chain(steps, threshold.Ohm, []), true, asked);
+            ? (
+                StepsMap.Chain(
+                    steps,
+                    StepsMap.Part(steps, found.Parts[0]),
+                    [.. found.Parts.Skip(1).Select(p => StepsMap.Part(steps, p))]
+                ),
+                found.Ohms[0] == threshold.Ohm,
+                asked
+            )
+            : (StepsMap.Chain(steps, StepsMap.Part(steps, threshold.Ohm), []), true, asked);
     }
 
     private static PreparedSink? Sink(

@@ -54,7 +54,7 @@ internal static class FirstSearch
         double airK
     )
     {
-        var network = new ChainNetwork(StepsMap.Chain(steps, threshold.Ohm, []));
+        var network = new ChainNetwork(StepsMap.Chain(steps, StepsMap.Part(steps, threshold.Ohm), []));
         if (wanted.Count == 0 || steps.Switches < 1 || steps.Switches > ChainSpec.MostSwitches)
         {
             return null;
@@ -65,7 +65,7 @@ internal static class FirstSearch
         var arrangement = network.Spec.Arrangement;
         var stock =
             steps.Stock == "drawer"
-                ? ChainSearchSpec.StockOf(arrangement, steps.Drawer.Select(v => v.Nominal), driver, wanted, kind)
+                ? Drawer(arrangement, steps, driver, wanted, airK)
                 : ChainSearchSpec.StockOf(arrangement, series, driver, wanted, kind);
         if (stock.Count == 0 || !kind.Usable)
         {
@@ -110,9 +110,43 @@ internal static class FirstSearch
         new(
             part.Ohm,
             part.AllowedW(airK),
-            Math.Clamp(steps.Part.Tolerance.Nominal, 0, 0.5),
+            Math.Clamp(part.Tolerance ?? steps.Part.Tolerance.Nominal, 0, 0.5),
             part.TempcoPerK,
             part.RisePerWattK
+        )
+        {
+            OwnTolerance = part.Tolerance is not null,
+        };
+
+    /// <summary>The parts of one position as the search knows them.</summary>
+    public static PositionParts Parts(ResistorPart part, Design.Steps steps, double airK) =>
+        part.Pair is { } pair
+            ? new(pair.Joint, Kind(pair.First, steps, airK), Kind(pair.Second, steps, airK))
+            : new(Joint.Single, Kind(part, steps, airK));
+
+    private static IReadOnlyList<StockPart> Drawer(
+        Steps.Arrangement arrangement,
+        Design.Steps steps,
+        DriverModel driver,
+        IReadOnlyList<double> wanted,
+        double airK
+    ) =>
+        ChainSearchSpec.StockOf(
+            arrangement,
+            [
+                // What is used up is no part of the stock.
+                .. steps
+                    .Drawer.Where(p => p.Count is not 0)
+                    .Select(p =>
+                        Kind(StepsMap.Part(steps, p), steps, airK) with
+                        {
+                            Count = p.Count,
+                            RatingW = p.Rating?.Nominal,
+                        }
+                    ),
+            ],
+            driver,
+            wanted
         );
 
     /// <summary>Wanted currents at a usual warm junction, in amperes, in the order they were asked.</summary>

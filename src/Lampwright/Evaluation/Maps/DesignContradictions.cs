@@ -81,7 +81,7 @@ internal static class DesignContradictions
             );
         }
 
-        if (steps is { Stock: "drawer", Chosen: null } && !steps.Drawer.Any(v => v.Nominal > 0))
+        if (steps is { Stock: "drawer", Chosen: null } && !steps.Drawer.Any(p => p.Ohm.Nominal > 0 && p.Count is not 0))
         {
             yield return EvaluationRules.Contradiction.At(
                 "steps.stock",

@@ -2,6 +2,7 @@ using Lampwright.Design;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Quantities;
 using Lampwright.Steps;
+using Lampwright.Steps.ChainProof;
 using Lampwright.Steps.Ways;
 
 namespace Lampwright.Evaluation.Maps;
@@ -94,13 +95,11 @@ internal static class StepsMap
 
     /// <summary>The chain's spec.</summary>
     /// <param name="steps">What the design says.</param>
-    /// <param name="fixedOhm">The resistor that is never by-passed.</param>
-    /// <param name="chainOhm">The switched ones.</param>
-    public static ChainSpec Chain(Design.Steps steps, double fixedOhm, IReadOnlyList<double> chainOhm)
+    /// <param name="first">The resistor that is never by-passed.</param>
+    /// <param name="switched">The switched ones.</param>
+    public static ChainSpec Chain(Design.Steps steps, ResistorPart first, IReadOnlyList<ResistorPart> switched)
     {
         var kind = steps.Part;
-        ResistorPart Part(double ohm) =>
-            new(ohm, kind.Tempco.Nominal, kind.Rating.Nominal, kind.FullTo.Nominal, kind.ZeroAt.Nominal);
         return new(
             steps.Arrangement switch
             {
@@ -108,8 +107,8 @@ internal static class StepsMap
                 Design.Arrangement.Selector => Steps.Arrangement.Selector,
                 _ => Steps.Arrangement.SeriesChain,
             },
-            Part(fixedOhm),
-            [.. chainOhm.Select(Part)],
+            first,
+            switched,
             steps.ContactTypical.Nominal,
             steps.ContactMost.Nominal,
             new(steps.LeadLength.Nominal, steps.LeadArea.Nominal * 1e6, Tinned: steps.LeadTinned),
@@ -135,6 +134,52 @@ internal static class StepsMap
             ContactMostA: steps.ContactRating?.Nominal,
             LeadsApart: steps.LeadsApart
         );
+    }
+
+    /// <summary>A resistor of the kind that the design names for all.</summary>
+    /// <param name="steps">What the design says.</param>
+    /// <param name="ohm">Its resistance in ohm.</param>
+    /// <param name="ratingW">Its own rated power in watts; null for that of all.</param>
+    /// <param name="tolerance">Its own tolerance as a share; null for that of all.</param>
+    public static ResistorPart Part(Design.Steps steps, double ohm, double? ratingW = null, double? tolerance = null)
+    {
+        var kind = steps.Part;
+        return new(ohm, kind.Tempco.Nominal, ratingW ?? kind.Rating.Nominal, kind.FullTo.Nominal, kind.ZeroAt.Nominal)
+        {
+            Tolerance = tolerance,
+        };
+    }
+
+    /// <summary>A position that the maker has chosen.</summary>
+    public static ResistorPart Part(Design.Steps steps, ChosenPosition position)
+    {
+        ResistorPart One(int i) =>
+            Part(
+                steps,
+                position.Parts[i].Nominal,
+                position.Ratings.Count == 0 ? null : position.Ratings[Math.Min(i, position.Ratings.Count - 1)].Nominal,
+                Spread(position.Parts[i])
+            );
+        return position.Joining == Joining.One || position.Parts.Count < 2
+            ? One(0)
+            : ResistorPart.Of(
+                position.Joining == Joining.InSeries ? Steps.ChainProof.Joint.Series : Steps.ChainProof.Joint.Parallel,
+                One(0),
+                One(1)
+            );
+    }
+
+    /// <summary>A part of the drawer.</summary>
+    public static ResistorPart Part(Design.Steps steps, DrawerPart part) =>
+        Part(steps, part.Ohm.Nominal, part.Rating?.Nominal, Spread(part.Ohm));
+
+    /// <summary>A position that a search has picked.</summary>
+    public static ResistorPart Part(Design.Steps steps, PositionParts position)
+    {
+        ResistorPart One(StockPart p) => Part(steps, p.Ohm, p.RatingW, p.OwnTolerance ? p.Tolerance : null);
+        return position.Second is { } second
+            ? ResistorPart.Of(position.Joint, One(position.First), One(second))
+            : One(position.First);
     }
 
     private static SenseSpec Sense(Sense? sense, Value? rated) =>

@@ -141,22 +141,27 @@ public sealed record ChainSearchSpec(
         return least > most ? [] : [.. ESeries.Between(series, least, most).Select(r => kind with { Ohm = r })];
     }
 
-    /// <summary>The values of a drawer that can matter for wanted currents, all of one kind.</summary>
+    /// <summary>The parts of a drawer that can matter for wanted currents. What cannot be used at all stays in, so that it is told.</summary>
     /// <param name="arrangement">How the resistors stand to each other.</param>
-    /// <param name="drawerOhm">What lies in the drawer; any may be taken more than once.</param>
+    /// <param name="drawer">What lies in the drawer.</param>
     /// <param name="driver">The driver.</param>
     /// <param name="wantedA">Wanted currents.</param>
-    /// <param name="kind">What each part is like; its resistance does not matter.</param>
     public static IReadOnlyList<StockPart> StockOf(
         Arrangement arrangement,
-        IEnumerable<double> drawerOhm,
+        IReadOnlyList<StockPart> drawer,
         DriverModel driver,
-        IReadOnlyList<double> wantedA,
-        StockPart kind
+        IReadOnlyList<double> wantedA
     )
     {
         var (least, most) = Range(arrangement, driver, wantedA);
-        return [.. drawerOhm.Where(r => r >= least && r <= most).Distinct().Order().Select(r => kind with { Ohm = r })];
+        return
+        [
+            .. drawer
+                .Where(p => !p.Usable || (p.Ohm >= least && p.Ohm <= most))
+                .GroupBy(p => p with { Count = null })
+                .Select(g => g.Key with { Count = g.Any(p => p.Count is null) ? null : g.Sum(p => p.Count) })
+                .OrderBy(p => p.Ohm),
+        ];
     }
 
     // The least and the greatest resistance that can matter; the least above the greatest where no current is wanted.

@@ -20,6 +20,12 @@ public sealed record StockPart(
     double Price = 1
 )
 {
+    /// <summary>Its rated power in watts; null for that of all parts of the chain.</summary>
+    public double? RatingW { get; init; }
+
+    /// <summary>Whether the tolerance is the part's own and not that of all parts of the chain.</summary>
+    public bool OwnTolerance { get; init; }
+
     /// <summary>Whether a search can take it: all figures sound, resistance, rating and count above zero.</summary>
     public bool Usable =>
         Ohm is > 0 and < 1e9

@@ -45,12 +45,11 @@ public static class ChainBuilds
 
     private static ResistorRow Row(SenseCircuit circuit, SenseResistor part, double watts)
     {
-        var kind = circuit.Spec.Fixed;
-        double? rise = part.AllowedW is null ? null : watts * kind.RisePerWattK;
+        double? rise = part.AllowedW is null ? null : watts * part.RisePerWattK;
         return new(
             part.Name,
-            SenseNode.Name(part.A),
-            SenseNode.Name(part.B),
+            circuit.Name(part.A),
+            circuit.Name(part.B),
             part.Ohm,
             watts,
             part.AllowedW,
@@ -112,7 +111,7 @@ public static class ChainBuilds
             var ohms = new double[parts.Length];
             for (var k = 0; k < ohms.Length; k++)
             {
-                ohms[k] = parts[k].Ohm * (1 + (sign * (k == 0 ? corners.FixedTolerance : corners.Tolerance)));
+                ohms[k] = parts[k].Ohm * corners.Factor(spec, k, sign);
             }
 
             var lead = network.LeadOhm(ResistorPart.ReferenceK) * (1 + (sign * corners.LeadShare));

@@ -75,8 +75,10 @@ public static class FaultPlay
             places[count++] = all & ~(1 << fault.First);
         }
 
-        var switched = fault.First - (circuit.Resistors.Count - n);
-        if (fault.Kind is FaultKind.ResistorOpen or FaultKind.ResistorShort && n > 1 && switched >= 0)
+        var switched = fault.Kind is FaultKind.ResistorOpen or FaultKind.ResistorShort
+            ? circuit.Resistors[fault.First].Switch
+            : -1;
+        if (n > 1 && switched >= 0)
         {
             places[count++] = 1 << switched;
             places[count++] = all & ~(1 << switched);

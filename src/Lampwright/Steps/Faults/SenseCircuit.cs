@@ -23,7 +23,8 @@ public sealed class SenseCircuit
         var lead = spec.Lead is { } l
             ? l.LengthM * Tables.CopperWire.OhmPerMetre(l.AreaMm2, l.Tinned) * Tables.CopperWire.TemperatureFactor(airK)
             : 0;
-        double Allowed(ResistorPart part) => part.AllowedW(airK);
+        var n = spec.Switched.Count;
+        Nodes = SenseNode.Inner + Math.Max(0, spec.Arrangement == Arrangement.SeriesChain ? n - 1 : n);
         var parts = new List<SenseResistor>();
         var leads = new List<SenseLead>
         {
@@ -33,14 +34,12 @@ public sealed class SenseCircuit
         var tap = spec.HasTapLead;
         var parallel = spec.Arrangement == Arrangement.ParallelBranches;
         var wires = new List<(int A, int B)>();
-        parts.Add(
-            new("R0", tap || parallel ? m : low, tap || parallel ? g : m, spec.Fixed.Ohm, Allowed(spec.Fixed), true)
-        );
+        Solder(parts, "R0", tap || parallel ? m : low, tap || parallel ? g : m, spec.Fixed, airK, -1);
         if (parallel)
         {
             if (spec.FloorOhm is > 0)
             {
-                parts.Add(new("floor", low, m, spec.FloorOhm.Value, Allowed(spec.Fixed), true));
+                parts.Add(OnBoard(spec, "floor", low, m, spec.FloorOhm.Value, airK));
             }
             else
             {
@@ -49,7 +48,7 @@ public sealed class SenseCircuit
         }
         else if (spec.BleedOhm is { } bleed)
         {
-            parts.Add(new("bleed", m, tap ? low : g, bleed, Allowed(spec.Fixed), true));
+            parts.Add(OnBoard(spec, "bleed", m, tap ? low : g, bleed, airK));
         }
 
         leads.Add(new("out", m, p, lead));
@@ -68,19 +67,18 @@ public sealed class SenseCircuit
         }
 
         var contacts = new List<SenseContact>();
-        var n = spec.Switched.Count;
         for (var k = 0; k < n; k++)
         {
             var (name, part) = (FormattableString.Invariant($"{k + 1}"), spec.Switched[k]);
             if (spec.Arrangement == Arrangement.SeriesChain)
             {
                 var (a, b) = (k == 0 ? p : SenseNode.Inner + k - 1, k == n - 1 ? q : SenseNode.Inner + k);
-                parts.Add(new("R" + name, a, b, part.Ohm, Allowed(part), false));
+                Solder(parts, "R" + name, a, b, part, airK, k);
                 contacts.Add(new("S" + name, a, b));
             }
             else
             {
-                parts.Add(new("R" + name, p, SenseNode.Inner + k, part.Ohm, Allowed(part), false));
+                Solder(parts, "R" + name, p, SenseNode.Inner + k, part, airK, k);
                 contacts.Add(new("S" + name, SenseNode.Inner + k, q));
             }
         }
@@ -90,15 +88,60 @@ public sealed class SenseCircuit
             wires.Add((p, q));
         }
 
-        Nodes = SenseNode.Inner + Math.Max(0, spec.Arrangement == Arrangement.SeriesChain ? n - 1 : n);
         (Resistors, Leads, Contacts, Wires) = (parts, leads, contacts, wires);
     }
+
+    private readonly Dictionary<int, string> _between = [];
+
+    // Two parts of a position are two of the circuit: each with its own power, each may fail by itself.
+    private void Solder(
+        List<SenseResistor> parts,
+        string name,
+        int a,
+        int b,
+        ResistorPart part,
+        double airK,
+        int position
+    )
+    {
+        SenseResistor One(string called, int from, int to, ResistorPart p) =>
+            new(called, from, to, p.Ohm, p.AllowedW(airK), position < 0, p.RisePerWattK, position);
+        if (part.Pair is not { } pair)
+        {
+            parts.Add(One(name, a, b, part));
+            return;
+        }
+
+        var (first, second) = (name + "a", name + "b");
+        if (pair.Joint == ChainProof.Joint.Parallel)
+        {
+            parts.Add(One(first, a, b, pair.First));
+            parts.Add(One(second, a, b, pair.Second));
+            return;
+        }
+
+        var between = Nodes++;
+        _between[between] = $"between {first} and {second}";
+        parts.Add(One(first, a, between, pair.First));
+        parts.Add(One(second, between, b, pair.Second));
+    }
+
+    private static SenseResistor OnBoard(ChainSpec spec, string name, int a, int b, double ohm, double airK)
+    {
+        // Of the kind of the fixed resistor's parts.
+        var kind = spec.Fixed.Soldered()[0];
+        return new(name, a, b, ohm, kind.AllowedW(airK), true, kind.RisePerWattK);
+    }
+
+    /// <summary>Name of a node as the wiring sheet prints it.</summary>
+    /// <param name="node">The node.</param>
+    public string Name(int node) => _between.GetValueOrDefault(node) ?? SenseNode.Name(node);
 
     /// <summary>The chain it is made from.</summary>
     public ChainSpec Spec { get; }
 
     /// <summary>Count of nodes.</summary>
-    public int Nodes { get; }
+    public int Nodes { get; private set; }
 
     /// <summary>Resistors, R0 first.</summary>
     public IReadOnlyList<SenseResistor> Resistors { get; }

@@ -35,7 +35,7 @@ public static class SenseNode
     /// <summary>Last end of the chain.</summary>
     public static int PlateQ => 8;
 
-    /// <summary>First of the inner nodes of the switch plate.</summary>
+    /// <summary>First of the inner nodes of the switch plate; those between two parts of a position come after them.</summary>
     public static int Inner => 9;
 
     /// <summary>Name of a node as the wiring sheet prints it.</summary>
@@ -64,13 +64,24 @@ public static class SenseNode
 public sealed record SenseLead(string Name, int Board, int Far, double Ohm);
 
 /// <summary>A resistor of the circuit.</summary>
-/// <param name="Name">Its name: <c>R0</c>, <c>R1</c>…, <c>floor</c>, <c>bleed</c>, <c>fallback</c>.</param>
+/// <param name="Name">Its name: <c>R0</c>, <c>R1</c>…, <c>R1a</c> and <c>R1b</c> for two parts in one position, <c>floor</c>, <c>bleed</c>, <c>fallback</c>.</param>
 /// <param name="A">One node.</param>
 /// <param name="B">The other.</param>
 /// <param name="Ohm">Its resistance in ohm; above 0.</param>
 /// <param name="AllowedW">Power it may take in its air, in watts; null where nothing is known of the part.</param>
 /// <param name="OnBoard">Whether it sits on the driver's board.</param>
-public sealed record SenseResistor(string Name, int A, int B, double Ohm, double? AllowedW, bool OnBoard);
+/// <param name="RisePerWattK">Its own rise over the air for each watt, in K/W.</param>
+/// <param name="Switch">Index of the switch of its position; −1 where it has none.</param>
+public sealed record SenseResistor(
+    string Name,
+    int A,
+    int B,
+    double Ohm,
+    double? AllowedW,
+    bool OnBoard,
+    double RisePerWattK = 0,
+    int Switch = -1
+);
 
 /// <summary>A switch contact.</summary>
 /// <param name="Name">Its name: <c>S1</c>…</param>

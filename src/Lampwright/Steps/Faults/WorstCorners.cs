@@ -12,7 +12,30 @@ public sealed record CornerSpec(
     double ThresholdShare,
     double LeadShare = 0.07,
     double RiseShare = 0.30
-);
+)
+{
+    /// <summary>Factor of a position at an end of its tolerance; two parts of a position stand at the same end.</summary>
+    /// <param name="chain">The chain.</param>
+    /// <param name="position">Which position, 0 is the fixed one.</param>
+    /// <param name="sign">−1 for the least, +1 for the greatest, 0 for the stated resistance.</param>
+    internal double Factor(ChainSpec chain, int position, int sign)
+    {
+        var part = position == 0 ? chain.Fixed : chain.Switched[position - 1];
+        double Of(ResistorPart p) =>
+            1
+            + (
+                sign
+                * Guard.InRange(
+                    position == 0 && FixedTolerance <= 0
+                        ? 0
+                        : p.Tolerance ?? (position == 0 ? FixedTolerance : Tolerance),
+                    0,
+                    0.9
+                )
+            );
+        return part.Pair is { } pair ? pair.Ohm(Of(pair.First), Of(pair.Second)) / part.Ohm : Of(part);
+    }
+}
 
 /// <summary>The worst corners of one position.</summary>
 /// <param name="Switches">The position, 1 = closed.</param>
@@ -62,8 +85,11 @@ public static class WorstCorners
     {
         var chain = network.Spec;
         var factors = new double[network.SwitchCount + 1];
-        factors.AsSpan().Fill(1 + (sign * Guard.InRange(spec.Tolerance, 0, 0.9)));
-        factors[0] = 1 + (sign * Guard.InRange(spec.FixedTolerance, 0, 0.9));
+        for (var k = 0; k < factors.Length; k++)
+        {
+            factors[k] = spec.Factor(chain, k, sign);
+        }
+
         double[] contacts = [sign > 0 ? Math.Max(chain.ContactOhm, chain.ContactMostOhm ?? 0) : 0];
         var (amps, ohms) = (new double[network.CombinationCount], new double[network.CombinationCount]);
         var worst = new double[network.CombinationCount];

@@ -1,6 +1,8 @@
+using Lampwright.Design;
 using Lampwright.Files.DesignFile;
 using Lampwright.Files.DesignFile.Edits;
 using Lampwright.Steps.ChainProof;
+using Joint = Lampwright.Steps.ChainProof.Joint;
 
 namespace Lampwright.Tests.Files.DesignFile;
 
@@ -21,12 +23,31 @@ public sealed class ChainEditTests
         var edited = ChainEdit.Take(text, Three, withFixed: true, switches: 3);
         Assert.True(edited.IsDone, edited.Refusal);
         var chosen = DesignLoader.Parse(edited.Text, _ => null).Design.Steps!.Chosen!;
-        Assert.Equal(0.195, chosen.Fixed!.Nominal, 12);
+        Assert.Equal(0.195, chosen.Fixed!.Parts[0].Nominal, 12);
+        Assert.Equal([Joining.One, Joining.SideBySide, Joining.InSeries], chosen.Chain.Select(p => p.Joining));
         Assert.Equal(
-            Three.Skip(1).Select(p => p.Ohm),
-            chosen.Chain.Select(v => v.Nominal),
+            Three.Skip(1).SelectMany(p => new[] { p.First, p.Second }).OfType<StockPart>().Select(p => p.Ohm),
+            chosen.Chain.SelectMany(p => p.Parts).Select(v => v.Nominal),
             (a, b) => Math.Abs(a - b) < 1e-12
         );
+    }
+
+    [Fact]
+    public void Own_rating_and_tolerance_of_a_part_are_written_too()
+    {
+        StockPart own = Part(0.33) with { RatingW = 3, Tolerance = 0.05, OwnTolerance = true };
+        PositionParts[] parts =
+        [
+            new(Joint.Single, Part(0.195)),
+            new(Joint.Series, own, Part(0.011) with { RatingW = 0.5 }),
+            new(Joint.Single, own),
+        ];
+        var edited = ChainEdit.Take(Of("[steps]\nswitches = 2\n"), parts, withFixed: false, switches: 2);
+        var chain = DesignLoader.Parse(edited.Text, _ => null).Design.Steps!.Chosen!.Chain;
+        Assert.Equal([3, 0.5], chain[0].Ratings.Select(v => v.Nominal));
+        Assert.Equal(0.0165, chain[0].Parts[0].HalfWidth, 9);
+        Assert.Equal(0, chain[0].Parts[1].HalfWidth);
+        Assert.Equal([3], chain[1].Ratings.Select(v => v.Nominal));
     }
 
     [Fact]

@@ -32,7 +32,7 @@ public sealed class LoadTests
         Assert.Equal(SenseSide.Secondary, design.Drivers[0].Sense!.Side);
         Assert.Equal(Known.Yes, design.Drivers[0].Isolated);
         Assert.Equal(TargetKind.Stops, design.Steps!.Targets!.Kind);
-        Assert.Equal(0.82, design.Steps.Chosen!.Chain[3].Nominal, 1e-12);
+        Assert.Equal(0.82, design.Steps.Chosen!.Chain[3].Parts[0].Nominal, 1e-12);
         Assert.Null(design.Sinks[0].Emitters[0].At.Y);
         Assert.Equal(
             new HolePattern("mount", null, "M4 tap", design.Sinks[0].Holes[0].Layout, null),
@@ -54,7 +54,7 @@ public sealed class LoadTests
         Assert.Equal(0.006, design.Rules[1].Value.Nominal, 1e-12);
         Assert.Equal(0.0039, design.Rules[0].Value.Nominal, 1e-12);
         Assert.Equal(0.0025, design.Rules[0].Formula!.ForSheet(0.001, 0.0005)!.Value, 1e-12);
-        Assert.Equal(0.22, design.Steps.Drawer[1].Nominal, 1e-12);
+        Assert.Equal(0.22, design.Steps.Drawer[1].Ohm.Nominal, 1e-12);
         Assert.Equal(0.2, design.Readings!.Factor.HalfWidth, 1e-12);
         Assert.Equal(1.02, design.Brake.Length.Nominal, 1e-12);
     }
@@ -123,6 +123,9 @@ public sealed class LoadTests
             [cutout.a]
             [steps]
             targets = { list = ["1 A"] }
+            chosen = { chain = [{}] }
+            [drawer]
+            resistors = [{}]
             """;
         DesignLoader.Parse(DesignText.Parse(everything, "light.toml"), _ => null, out var second);
         var asked = context.Asked.Concat(second.Asked).ToHashSet(StringComparer.Ordinal);

@@ -123,7 +123,21 @@ internal static class SampleLight
             Parts =
             [
                 new("R0", 0.18, 3, About(0.52), About(2.6), About(71)),
-                .. chain.Select((r, i) => new ChainPart($"R{i + 1}", r, 3, About(0.3), About(2.6), About(60))),
+                .. chain.Select(
+                    (r, i) =>
+                        new ChainPart($"R{i + 1}", r, 3, About(0.3), About(2.6), About(60)) with
+                        {
+                            Joined = i == 0 ? "series" : "",
+                            Pair =
+                                i > 0
+                                    ? []
+                                    :
+                                    [
+                                        new("R1a", r / 2, 3, About(0.15), About(2.6), About(55)),
+                                        new("R1b", r / 2, 3, About(0.15), About(2.6), About(55)),
+                                    ],
+                        }
+                ),
             ],
             Combinations = [.. Positions(switches).Select(Position)],
             Targets = [new("1.70 A", About(1.7), new string('1', switches), new(0.01, -0.1, 0.12))],
