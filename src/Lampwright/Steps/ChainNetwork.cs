@@ -275,8 +275,15 @@ public sealed class ChainNetwork
                 continue;
             }
 
-            var across = amps * (closed ? ByPassed(ohms[k + 1], Contact(contacts, k)) : ohms[k + 1]);
-            watts[k + 1] = across * across / ohms[k + 1];
+            // A closed contact leaves the resistor its share of the current.
+            var own = amps;
+            if (closed)
+            {
+                var contact = Contact(contacts, k);
+                own *= contact / (ohms[k + 1] + contact);
+            }
+
+            watts[k + 1] = own * own * ohms[k + 1];
         }
     }
 
