@@ -76,6 +76,7 @@ public sealed record LeadSpec(double LengthM, double AreaMm2, int Conductors = 2
 /// <param name="Fails">How its resistors can fail.</param>
 /// <param name="ContactMostA">Greatest current the switches are rated for, in amperes; null where it is not known.</param>
 /// <param name="LeadsApart">Whether the emitter's leads run apart from the chain's, with plugs that cannot be exchanged.</param>
+/// <param name="LeastOhm">Least resistance of a switched position that the maker wants, in ohm; null for that of a worn contact.</param>
 public sealed record ChainSpec(
     Arrangement Arrangement,
     ResistorPart Fixed,
@@ -92,9 +93,17 @@ public sealed record ChainSpec(
     double? FallbackOhm = null,
     FailureKind Fails = FailureKind.Unknown,
     double? ContactMostA = null,
-    bool LeadsApart = false
+    bool LeadsApart = false,
+    double? LeastOhm = null
 )
 {
+    /// <summary>
+    /// Least useful resistance of a switched position: that of its worn contact, where half of the current stays in the resistor when its switch is
+    /// closed. A selector's contact lies in series with its position, whatever the value: there is none.
+    /// </summary>
+    public double LeastSwitchedOhm =>
+        LeastOhm ?? (Arrangement == Arrangement.Selector ? 0 : Math.Max(ContactOhm, ContactMostOhm ?? 0));
+
     /// <summary>More switches than this are not computed: 1,024 combinations.</summary>
     public static int MostSwitches => 10;
 

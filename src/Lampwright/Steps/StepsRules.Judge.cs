@@ -36,6 +36,7 @@ public static partial class StepsRules
             Currents(spec, result, chain, limits, findings);
             Resistors(built, chain, limits, findings);
             Contacts(built, chain, limits, findings);
+            Small(built, findings);
             if (
                 result.Threshold.Law is { } law
                 && BoardFindings.Beyond(spec.Driver.Path, law, Laid(chain), limits) is { } far
@@ -243,6 +244,31 @@ public static partial class StepsRules
             );
             var rule = state.Load > 1 ? ResistorOver : ResistorNear;
             findings.Add(rule.At(path, message, Text($"{state.PowerW:0.00} W"), Text($"{state.AllowedW:0.00} W")));
+        }
+    }
+
+    private static void Small(ChainSpec spec, List<Finding> findings)
+    {
+        var worn = Math.Max(spec.ContactOhm, spec.ContactMostOhm ?? 0);
+        for (var k = 0; k < spec.Switched.Count; k++)
+        {
+            var ohm = spec.Switched[k].Ohm;
+            if (ohm >= spec.LeastSwitchedOhm * (1 - 1e-9))
+            {
+                continue;
+            }
+
+            var message = Text(
+                $"R{k + 1} has {ohm * 1000:0.##} mohm; its switch, worn to {worn * 1000:0.##} mohm, takes {ohm / (ohm + worn) * 100:0} % of the current when it is closed, so the step shrinks to {ohm * ohm / (ohm + worn) * 1000:0.##} mohm."
+            );
+            findings.Add(
+                SmallerThanContact.At(
+                    $"{spec.Path}.chosen.chain[{k}]",
+                    message,
+                    Text($"{ohm * 1000:0.##} mohm"),
+                    Text($"{spec.LeastSwitchedOhm * 1000:0.##} mohm")
+                )
+            );
         }
     }
 

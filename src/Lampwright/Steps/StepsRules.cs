@@ -154,6 +154,15 @@ public static partial class StepsRules
         "NKK M and A series; share: " + Practice
     );
 
+    /// <summary>A switched resistor below its worn contact.</summary>
+    public static readonly Rule SmallerThanContact = new(
+        "STP051",
+        "A switched resistor is smaller than its worn contact",
+        Severity.Warn,
+        "Take a greater value, leave the switch out, or take contacts of lower resistance: both poles in parallel, gold.",
+        "current divides as conductances do (Ohm's law); half as the limit: " + Practice
+    );
+
     /// <summary>Points that no emitter has.</summary>
     public static readonly Rule UnphysicalPoints = new(
         "STP017",
@@ -245,6 +254,7 @@ public static partial class StepsRules
         Extrapolated,
         Contradiction,
         ContactShare,
+        SmallerThanContact,
         UnphysicalPoints,
         FewPoints,
         SelectorOpens,

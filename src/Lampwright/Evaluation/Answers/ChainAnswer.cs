@@ -52,4 +52,8 @@ public sealed record ChainOffer(ChainChoice Choice, double HottestRiseK, string 
 /// <param name="Does">Its parts, its worst error, what it gives for each wanted step.</param>
 /// <param name="Breaks">The limit of the search that it breaks, in words; empty where it keeps them all.</param>
 /// <param name="IsGiven">Whether the maker has chosen it; else the first search has.</param>
-public sealed record UsedChain(ChainSearchResult Does, string Breaks, bool IsGiven);
+public sealed record UsedChain(ChainSearchResult Does, string Breaks, bool IsGiven)
+{
+    /// <summary>Whether the limit is kept at stated values and broken in the worst corner.</summary>
+    public bool BreaksOnlyAtCorner { get; init; }
+}

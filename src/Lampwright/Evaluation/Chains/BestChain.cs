@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lampwright.Evaluation.Answers;
 using Lampwright.Evaluation.Coupling;
+using Lampwright.Findings;
 using Lampwright.Steps;
 using Lampwright.Steps.ChainProof;
 
@@ -64,7 +65,12 @@ internal static class BestChain
             Offers = withOffers && !stop.IsCancellationRequested ? ChainOffers.Of(asked, best, used, stop) : [],
             Used = used,
             ToTheEnd = toTheEnd,
-            Findings = ChainRules.Searched(asked, best, "steps"),
+            Findings =
+            [
+                .. ChainRules.Searched(asked, best, "steps"),
+                .. stop.IsCancellationRequested ? [] : ChainRules.Refused(asked, best, "steps"),
+                .. Corner(used),
+            ],
         };
     }
 
@@ -87,21 +93,37 @@ internal static class BestChain
         }
 
         var (does, breaks) = ChainCheck.Of(asked with { Switches = network.Switched.Count }, parts);
-        return new(does, Words(breaks, asked), inputs.Steps.Chosen is not null);
+        return new(does, Words(breaks, asked), inputs.Steps.Chosen is not null)
+        {
+            BreaksOnlyAtCorner = breaks is ClosedBy.CornerCurrent or ClosedBy.CornerLeast or ClosedBy.CornerPower,
+        };
     }
 
-    private static string Words(ClosedBy? breaks, ChainSearchSpec asked) =>
-        breaks switch
+    private static IEnumerable<Finding> Corner(UsedChain? used)
+    {
+        if (used is { BreaksOnlyAtCorner: true, IsGiven: true })
+        {
+            yield return ChainRules.BreaksAtCorner.At(
+                "steps.chosen",
+                $"With tolerances, temperature and contacts at their worst, {used.Breaks}."
+            );
+        }
+    }
+
+    private static string Words(ClosedBy? breaks, ChainSearchSpec asked)
+    {
+        static string Text(FormattableString words) => words.ToString(CultureInfo.InvariantCulture);
+        return breaks switch
         {
             null => "",
-            ClosedBy.MostCurrent or ClosedBy.CornerCurrent => string.Create(
-                CultureInfo.InvariantCulture,
-                $"its brightest position gives more than {asked.MostA:0.###} A"
+            ClosedBy.MostCurrent => Text($"its brightest position gives more than {asked.MostA:0.###} A"),
+            ClosedBy.CornerCurrent => Text(
+                $"its brightest position can give more than {asked.CornerMostA ?? asked.SwitchA:0.###} A"
             ),
-            ClosedBy.LeastCurrent => string.Create(
-                CultureInfo.InvariantCulture,
-                $"its dimmest position gives less than {asked.LeastA:0.###} A"
-            ),
+            ClosedBy.LeastCurrent => Text($"its dimmest position gives less than {asked.LeastA:0.###} A"),
+            ClosedBy.CornerLeast => Text($"its dimmest position can give less than {asked.CornerLeastA:0.###} A"),
+            ClosedBy.CornerPower => "a part can carry more than it may in the warm box",
             _ => "a part carries more than it may in the warm box",
         };
+    }
 }

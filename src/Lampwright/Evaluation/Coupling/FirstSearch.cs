@@ -67,11 +67,6 @@ internal static class FirstSearch
             steps.Stock == "drawer"
                 ? Drawer(arrangement, steps, driver, wanted, airK)
                 : ChainSearchSpec.StockOf(arrangement, series, driver, wanted, kind);
-        if (stock.Count == 0 || !kind.Usable)
-        {
-            return null;
-        }
-
         var contact = steps.ContactTypical;
         return new ChainSearchSpec(
             arrangement,
@@ -102,7 +97,8 @@ internal static class FirstSearch
             TempcoIsLimit = network.Spec.TempcoIsLimit,
             MostBoxes = LiveBoxes,
             Workers = 1,
-        };
+            LeastSwitchedOhm = network.Spec.LeastSwitchedOhm,
+        }.WithCorner(steps, threshold, parts);
     }
 
     /// <summary>What each resistor of the chain is like, at the resistance and in the air given.</summary>

@@ -132,7 +132,8 @@ internal static class StepsMap
                 _ => FailureKind.Unknown,
             },
             ContactMostA: steps.ContactRating?.Nominal,
-            LeadsApart: steps.LeadsApart
+            LeadsApart: steps.LeadsApart,
+            LeastOhm: kind.Least?.Nominal
         );
     }
 

@@ -17,6 +17,7 @@ internal sealed partial class ChainBoxes
     private readonly ChainSums _up;
     private readonly ChainSums _down;
     private readonly ChainLimits _limits;
+    private readonly ChainCounts _counts;
     private readonly ChainAxis _fixedUp;
     private readonly ChainAxis _fixedDown;
     private readonly ChainAxis _switchedUp;
@@ -30,6 +31,7 @@ internal sealed partial class ChainBoxes
         Windows = windows;
         (_up, _down) = (new(model), new(model));
         _limits = new(model);
+        _counts = new(model);
         ChainAxis Of(ChainValues.Ends ends, bool isFixed) =>
             new(!isFixed && model.Parallel ? ends.Closed : ends.Open, ends.Heat);
         (_fixedUp, _fixedDown) = (Of(model.Fixed.Up, true), Of(model.Fixed.Down, true));
@@ -67,6 +69,11 @@ internal sealed partial class ChainBoxes
         while (true)
         {
             if (_model.Alike && !Ascend(least, most))
+            {
+                return false;
+            }
+
+            if (_counts.Matter && !Counted(least, most))
             {
                 return false;
             }
@@ -129,36 +136,6 @@ internal sealed partial class ChainBoxes
         }
 
         return widest;
-    }
-
-    // Positions that are alike may be put in order, so that only ascending chains are looked at.
-    private bool Ascend(Span<int> least, Span<int> most)
-    {
-        for (var k = 2; k < least.Length; k++)
-        {
-            if (least[k] < least[k - 1])
-            {
-                if (most[k] < least[k - 1])
-                {
-                    Lines?.Add(new(CaseStep.Closed, 0, 0, ClosedBy.Order, 0));
-                    return false;
-                }
-
-                least[k] = least[k - 1];
-                Lines?.Add(new(CaseStep.CutBelow, k, least[k] - 1, ClosedBy.Order, 0));
-            }
-        }
-
-        for (var k = least.Length - 2; k >= 1; k--)
-        {
-            if (most[k] > most[k + 1])
-            {
-                most[k] = most[k + 1];
-                Lines?.Add(new(CaseStep.CutAbove, k, most[k] + 1, ClosedBy.Order, 0));
-            }
-        }
-
-        return true;
     }
 
     // How many combinations can still meet a wanted current; the first few are noted. Stops counting above those.

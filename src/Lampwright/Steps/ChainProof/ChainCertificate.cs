@@ -12,8 +12,17 @@ public enum ClosedBy
     /// <summary>Every chain gives less than the least current.</summary>
     LeastCurrent,
 
-    /// <summary>Every chain exceeds the limit of the worst corner.</summary>
+    /// <summary>Every chain exceeds the greatest current of the worst corner.</summary>
     CornerCurrent,
+
+    /// <summary>Every chain falls below the least current in the worst corner.</summary>
+    CornerLeast,
+
+    /// <summary>In every chain one part is over its allowed power in the worst corner.</summary>
+    CornerPower,
+
+    /// <summary>What is decided of the chain, once its positions ascend, takes more parts of a kind than there are.</summary>
+    Count,
 
     /// <summary>In every chain one part is over its allowed power.</summary>
     Power,

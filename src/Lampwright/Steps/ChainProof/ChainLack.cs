@@ -21,10 +21,7 @@ public static class ChainLack
                         $"{model.Wanted.Length} steps are wanted; {spec.Switches} switches thrown one after another give {model.Combinations}."
                     )
                 )
-            : Of(
-                ChainLimit.NoStock,
-                "The stock has no part with a resistance and a rating above zero in the range asked for."
-            );
+            : Of(ChainLimit.NoStock, ChainEmpty.Words(spec));
         return ChainSearchResult.None(told, true, 0, missing, null);
     }
 
@@ -189,27 +186,39 @@ public static class ChainLack
                 null,
                 null,
                 Text(
-                    $"Every chain gives more than {Math.Min(model.MostA, spec.CornerMostA ?? double.MaxValue):0.###} A: with all closed at least {bright:0.####} ohm are needed, the stock comes to {ChainCheck.Brightest(spec, dark):0.####} ohm."
+                    $"Every chain gives more than {Math.Min(model.MostA, spec.CornerMostA ?? double.MaxValue):0.###} A{(spec.CornerMostA < model.MostA ? " when everything is off to the bright side" : "")}: with all closed at least {bright:0.####} ohm are needed, the stock comes to {ChainCheck.Brightest(spec, dark):0.####} ohm."
                 )
             );
         }
 
-        return Lifted(spec with { LeastA = null }) is not null
-            ? new(
+        if (Lifted(spec with { LeastA = null, CornerLeastA = null }) is not null)
+        {
+            var least = spec.LeastA ?? spec.CornerLeastA;
+            return new(
                 ChainLimit.LeastCurrent,
-                spec.LeastA,
+                least,
                 null,
-                spec.LeastA > 0 ? spec.Driver.SenseOhm(spec.LeastA.Value) : null,
+                least > 0 ? spec.Driver.SenseOhm(least.Value) : null,
                 null,
                 null,
                 Text(
-                    $"Every chain falls below {spec.LeastA:0.###} A with all switches open: smaller values, or fewer switches, are needed."
+                    $"Every chain falls below {least:0.###} A with all switches open: smaller values, or fewer switches, are needed."
                 )
-            )
-            : Of(
-                ChainLimit.Together,
-                "No chain of this stock keeps greatest current, least current, power and counts together."
             );
+        }
+
+        if (
+            Lifted(spec with { Stock = [.. spec.Stock.Select(p => p with { Count = null })] }) is { } many
+            && ChainRefused.Lacks(spec, many) is { } lacks
+        )
+        {
+            return Of(ChainLimit.Counts, $"The drawer has too few: {lacks} would make a chain.");
+        }
+
+        return Of(
+            ChainLimit.Together,
+            "No chain of this stock keeps greatest current, least current, power and counts together."
+        );
     }
 
     private static PositionParts[]? Lifted(ChainSearchSpec spec)

@@ -12,10 +12,12 @@ internal sealed class ChainLimits
     private readonly ChainBoard _board;
     private readonly double _leastTotal;
     private readonly double _mostTotal;
+    private readonly ChainCorner _corner;
 
     public ChainLimits(ChainModel model)
     {
         _model = model;
+        _corner = new(model);
         _driver = model.Spec.Driver;
         (_contact, _board) = (model.Spec.ContactOhm, model.Board);
         _leastTotal = _driver.ThresholdV / ((model.MostA * (1 + Slack)) + _driver.OffsetA);
@@ -40,18 +42,21 @@ internal sealed class ChainLimits
             return ClosedBy.LeastCurrent;
         }
 
-        if (
-            _model.Spec.CornerMostA is { } corner
-            && BrightestAtCorner(most, least.SequenceEqual(most)) > corner * (1 + Slack)
-        )
+        if (_corner.Broken(least, most) is { } corner)
         {
-            return ClosedBy.CornerCurrent;
+            return corner;
+        }
+
+        if (_model.Spec.LimitsAtCorner)
+        {
+            return null;
         }
 
         var others = Others(most);
         for (var k = 0; k < least.Length; k++)
         {
-            if (Power(least, most, k, others) > _model.Values(k).AllowedAmong(least[k], most[k]) * (1 + Slack))
+            var amps = Through(least, most, k, others);
+            if (amps * amps > _model.Values(k).BearsAmong(least[k], most[k]) * (1 + Slack))
             {
                 return ClosedBy.Power;
             }
@@ -83,10 +88,26 @@ internal sealed class ChainLimits
 
     /// <summary>Power that a position of one chain carries in its worst combination, watts.</summary>
     /// <remarks>Open with all others closed in series, chosen by the selector, alone as a branch: the current is greatest then.</remarks>
-    public double Power(ReadOnlySpan<int> at, int k) => Power(at, at, k, Others(at));
+    public double Power(ReadOnlySpan<int> at, int k)
+    {
+        var amps = Through(at, at, k, Others(at));
+        return amps * amps * _model.Values(k).Part[at[k]];
+    }
 
-    // For a box: a power that no chain of it stays under.
-    private double Power(ReadOnlySpan<int> least, ReadOnlySpan<int> most, int k, double others)
+    /// <summary>Square of the current that a position of one chain must bear: in the worst corner where limits hold there, A².</summary>
+    public double Square(ReadOnlySpan<int> at, int k)
+    {
+        if (_model.Spec.LimitsAtCorner)
+        {
+            return _corner.SquareThrough(at, k);
+        }
+
+        var amps = Through(at, at, k, Others(at));
+        return amps * amps;
+    }
+
+    // For a box: a current that no chain of it stays under.
+    private double Through(ReadOnlySpan<int> least, ReadOnlySpan<int> most, int k, double others)
     {
         var values = _model.Values(k);
         var (low, high) = (values.Part[least[k]], values.Part[most[k]]);
@@ -100,8 +121,7 @@ internal sealed class ChainLimits
             : k == 0 ? others
             : others - values.ByPassed[most[k]] + high;
         var amps = _driver.CurrentA(_model.Fixed.Part[most[0]] + _board.Seen(chain));
-        amps *= k == 0 ? 1 : _board.Share(chain);
-        return amps * amps * low;
+        return amps * (k == 0 ? 1 : _board.Share(chain));
     }
 
     // Alone on the leads it sees what the floor leaves of the threshold.
@@ -110,14 +130,12 @@ internal sealed class ChainLimits
         var first = _model.Fixed.Part[least[0]];
         if (k == 0)
         {
-            var through = _driver.ThresholdV / (high + _board.FloorOhm);
-            return through * through * low;
+            return _driver.ThresholdV / (high + _board.FloorOhm);
         }
 
         var beside = ChainNetwork.ByPassed(first, low + _contact + _board.SensedOhm);
         var volts = _driver.ThresholdV * beside / (beside + _board.FloorOhm);
-        var amps = volts / (high + _contact + _board.SensedOhm);
-        return amps * amps * low;
+        return volts / (high + _contact + _board.SensedOhm);
     }
 
     // The chain with every switch closed and its sensed leads, at stated values; for a selector the leads alone.
@@ -191,45 +209,5 @@ internal sealed class ChainLimits
         }
 
         return r0 + _board.Seen(chain);
-    }
-
-    // Heat at the low end lowers the resistance where the coefficient may have either sign.
-    private double BrightestAtCorner(ReadOnlySpan<int> at, bool one)
-    {
-        var (ends, first) = one ? (_model.Switched.Low, _model.Fixed.Low) : (_model.Switched.Up, _model.Fixed.Up);
-        var edge = _model.Spec.CornerMostA!.Value;
-        var r0 = first.Open[at[0]] + (first.Heat[at[0]] * edge * edge);
-        var chain = _model.LowLead;
-        if (_model.Parallel)
-        {
-            var siemens = 0.0;
-            for (var k = 1; k < at.Length; k++)
-            {
-                siemens -= ends.Closed[at[k]];
-            }
-
-            var beside = siemens > 0 ? 1 / ((1 / r0) + (1 / (_model.LowLead + (1 / siemens)))) : r0;
-            return (_model.HighV / (_model.LowBoard.FloorOhm + beside)) - _model.OffsetA;
-        }
-
-        if (_model.Selector && at.Length > 1)
-        {
-            var chosen = double.PositiveInfinity;
-            foreach (var i in at[1..])
-            {
-                chosen = Math.Min(chosen, ends.Open[i] + (ends.Heat[i] * edge * edge));
-            }
-
-            chain += chosen;
-        }
-        else if (!_model.Selector)
-        {
-            for (var k = 1; k < at.Length; k++)
-            {
-                chain += ends.Closed[at[k]];
-            }
-        }
-
-        return (_model.HighV / (r0 + _model.LowBoard.Seen(chain))) - _model.OffsetA;
     }
 }

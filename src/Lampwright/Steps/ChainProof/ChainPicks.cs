@@ -13,8 +13,7 @@ internal sealed class ChainPicks
         _limits = limits;
         _counted = model
             .Fixed.Parts.Concat(model.Switched.Parts)
-            .SelectMany(v => v)
-            .Any(p => Counted(p.First) || Counted(p.Second));
+            .Any(v => v.Any(p => Counted(p.First) || Counted(p.Second)));
     }
 
     /// <summary>The parts of each position, null where the stock has not enough of a kind or a limit is broken.</summary>
@@ -30,8 +29,8 @@ internal sealed class ChainPicks
         var able = new List<PositionParts>[at.Length];
         for (var k = 0; k < at.Length; k++)
         {
-            var power = _limits.Power(at, k) * (1 - 1e-9);
-            able[k] = [.. _model.Values(k).Parts[at[k]].Where(w => w.AllowedW >= power)];
+            var square = _limits.Square(at, k) * (1 - 1e-9);
+            able[k] = [.. _model.Values(k).Parts[at[k]].Where(w => PartBears.Of(_model.Spec, w) >= square)];
             if (able[k].Count == 0)
             {
                 return null;

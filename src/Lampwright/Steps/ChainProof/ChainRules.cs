@@ -53,8 +53,64 @@ public static class ChainRules
         "the search's own error with that value; a fifth is worth a purchase: " + Practice
     );
 
+    /// <summary>A better value that is too small beside its contact.</summary>
+    public static readonly Rule SmallerRefused = new(
+        "STP050",
+        "A smaller value would fit better and is refused for its worn contact",
+        Severity.Note,
+        "Take contacts of lower resistance (both poles in parallel, gold, cleaned) and say so in steps.contact.most, or set steps.part.least if you want it all the same.",
+        "current divides as conductances do (Ohm's law); half as the limit: " + Practice
+    );
+
+    /// <summary>A drawer that is short of a part.</summary>
+    public static readonly Rule DrawerIsShort = new(
+        "STP052",
+        "One part more in the drawer would make the steps much better",
+        Severity.Note,
+        "Get the parts that are named, or allow two parts in one position.",
+        "the search's own error without the counts; a fifth is worth a purchase: " + Practice
+    );
+
+    /// <summary>A chosen chain that breaks a limit in its worst corner.</summary>
+    public static readonly Rule BreaksAtCorner = new(
+        "STP053",
+        "The chosen chain breaks a limit when everything is off to its worst side",
+        Severity.Warn,
+        "Take over the best chain, or a greater fixed resistor, parts of closer tolerance or of a higher rating.",
+        "monotone corners; docs/steps-chain.md"
+    );
+
     /// <summary>All rules of the search.</summary>
-    public static IReadOnlyList<Rule> All { get; } = [NoChain, NotProven, OutOfOrder, StockLeftAside, ValueWouldHelp];
+    public static IReadOnlyList<Rule> All { get; } =
+    [NoChain, NotProven, OutOfOrder, StockLeftAside, ValueWouldHelp, SmallerRefused, DrawerIsShort, BreaksAtCorner];
+
+    /// <summary>What a search has refused although it would be better: each takes a search of its own.</summary>
+    /// <param name="spec">What was asked.</param>
+    /// <param name="found">What it came to.</param>
+    /// <param name="path">Path in the design file of the steps.</param>
+    public static IReadOnlyList<Finding> Refused(ChainSearchSpec spec, ChainSearchResult found, string path)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(found);
+        var findings = new List<Finding>();
+        if (ChainRefused.Smaller(spec, found) is { } smaller)
+        {
+            findings.Add(
+                SmallerRefused.At(
+                    path + ".part.least",
+                    smaller,
+                    limit: Text($"{spec.LeastSwitchedOhm * 1000:0.##} mohm")
+                )
+            );
+        }
+
+        if (ChainRefused.Short(spec, found) is { } lacks)
+        {
+            findings.Add(DrawerIsShort.At(path + ".stock", lacks));
+        }
+
+        return findings;
+    }
 
     /// <summary>What is to be said of a search.</summary>
     /// <param name="spec">What was asked.</param>

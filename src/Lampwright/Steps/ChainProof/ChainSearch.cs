@@ -63,6 +63,10 @@ public static class ChainSearch
         Guard.InRange(spec.ContactOhm, 0, 1e6);
         Guard.InRange(spec.ContactLeastOhm ?? 0, 0, 1e6);
         Guard.InRange(spec.ContactMostOhm ?? 0, 0, 1e6);
+        Guard.InRange(spec.ContactWornOhm ?? 0, 0, 1e6);
+        Guard.InRange(spec.LeastSwitchedOhm, 0, 1e9);
+        Guard.Positive(spec.CornerMostA ?? 1);
+        Guard.Finite(spec.CornerLeastA ?? 0);
         Guard.InRange(spec.LeadOhm, 0, 1e6);
         Guard.InRange(spec.LeadTolerance, 0, 0.99);
         Guard.InRange(spec.ThresholdTolerance, 0, 0.99);

@@ -58,6 +58,9 @@ public enum ChainLimit
     /// <summary>Every chain overloads a part.</summary>
     Power,
 
+    /// <summary>The drawer has too few of a part.</summary>
+    Counts,
+
     /// <summary>Each limit alone can be kept, all together cannot, or the search ended before one was found.</summary>
     Together,
 }

@@ -65,6 +65,12 @@ public sealed record ChainSearchSpec(
     /// <summary>Least resistance of a position.</summary>
     public double LeastOhm { get; init; } = 1e-9;
 
+    /// <summary>
+    /// Least resistance of a switched position. A closed switch takes the share R/(R + rc) of the current: below the resistance rc of a worn contact
+    /// more stays in the resistor than the switch takes, and the step that the switch makes, R²/(R + rc), is less than half of R.
+    /// </summary>
+    public double LeastSwitchedOhm { get; init; }
+
     /// <summary>Greatest resistance of a position.</summary>
     public double MostOhm { get; init; } = 1e9;
 
@@ -73,6 +79,20 @@ public sealed record ChainSearchSpec(
 
     /// <summary>Current that must not be exceeded with everything at its worst end, null where only the nominal limit holds.</summary>
     public double? CornerMostA { get; init; }
+
+    /// <summary>Current below which no combination may fall with everything at its worst end and contacts worn, null where there is none.</summary>
+    public double? CornerLeastA { get; init; }
+
+    /// <summary>
+    /// Whether powers and the rating of the switches hold with everything at its worst end: a part at its greatest resistance carries the
+    /// greatest current of its worst combination. Else at stated values. Not for nominal values.
+    /// </summary>
+    public bool CornerLimits { get; init; }
+
+    /// <summary>Greatest resistance of a worn contact, which limits count with; null for <see cref="ContactMostOhm"/>.</summary>
+    public double? ContactWornOhm { get; init; }
+
+    internal bool LimitsAtCorner => CornerLimits && Objective == ChainObjective.WorstCorner;
 
     /// <summary>Rating of one switch, null where it is not known.</summary>
     public double? SwitchA { get; init; }

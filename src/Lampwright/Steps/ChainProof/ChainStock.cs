@@ -101,15 +101,22 @@ internal static class ChainStock
     private static bool Allowed(ChainSearchSpec spec, PositionParts parts, bool isFixed)
     {
         var ohm = parts.Ohm;
-        return ohm >= spec.LeastOhm * (1 - Same)
+        return ohm >= (isFixed ? spec.LeastOhm : Math.Max(spec.LeastOhm, spec.LeastSwitchedOhm)) * (1 - Same)
             && ohm <= spec.MostOhm * (1 + Same)
             && (
                 isFixed
                 || spec.Arrangement != Arrangement.ParallelBranches
                 || spec.SwitchA is not { } most
-                || spec.Driver.ThresholdV / (ohm + spec.ContactOhm) <= most * (1 + 1e-9)
+                || Branch(spec, parts) <= most * (1 + 1e-9)
             );
     }
+
+    private static double Branch(ChainSearchSpec spec, PositionParts parts) =>
+        spec.LimitsAtCorner
+            ? spec.Driver.ThresholdV
+                * (1 + spec.ThresholdTolerance)
+                / (ChainValues.Of(spec, parts, false).Low + ChainValues.ContactLeast(spec))
+            : spec.Driver.ThresholdV / (parts.Ohm + spec.ContactOhm);
 
     private static bool Near(double a, double b) => Math.Abs(a - b) <= Same * Math.Abs(a);
 

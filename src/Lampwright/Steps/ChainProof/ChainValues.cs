@@ -20,7 +20,7 @@ internal sealed class ChainValues
         Part = [.. values.Select(v => v[0].Ohm)];
         ByPassed = [.. Part.Select(x => ChainNetwork.ByPassed(x, spec.ContactOhm))];
         ByPassedWarm = [.. Ohm.Select(x => ChainNetwork.ByPassed(x, spec.ContactOhm))];
-        Allowed = [.. values.Select(v => v.Max(p => p.AllowedW))];
+        Bears = [.. values.Select(v => v.Max(p => PartBears.Of(spec, p)))];
         var parallel = spec.Arrangement == Arrangement.ParallelBranches;
         var selector = spec.Arrangement == Arrangement.Selector;
         var (least, most) = (ContactLeast(spec), ContactMost(spec));
@@ -47,7 +47,7 @@ internal sealed class ChainValues
         Down = new(Falling(High.Open), Falling(High.Closed), Falling(High.Heat));
         Width = parallel ? [.. Ohm.Select(x => -1 / x)] : Ohm;
         HasHeat = corners.Any(c => c.LowHeat != 0 || c.HighHeat != 0 || c.NominalHeat != 0);
-        var levels = new List<double[]> { Allowed };
+        var levels = new List<double[]> { Bears };
         for (var span = 1; 2 * span <= n; span *= 2)
         {
             var below = levels[^1];
@@ -79,7 +79,8 @@ internal sealed class ChainValues
     /// <summary>Nominal resistance with a nominal contact across it.</summary>
     public double[] ByPassedWarm { get; }
 
-    public double[] Allowed { get; }
+    /// <summary>Square of the greatest current that the strongest way to make each value may carry, A².</summary>
+    public double[] Bears { get; }
 
     public Ends Low { get; }
 
@@ -94,8 +95,8 @@ internal sealed class ChainValues
 
     public bool HasHeat { get; }
 
-    /// <summary>Greatest allowed power among the values of a range.</summary>
-    public double AllowedAmong(int from, int to)
+    /// <summary>Square of the greatest current that any of the values of a range may carry, A².</summary>
+    public double BearsAmong(int from, int to)
     {
         var level = System.Numerics.BitOperations.Log2((uint)(to - from + 1));
         var table = _most[level];

@@ -25,16 +25,18 @@ internal static class BruteForce
     /// <summary>Least worst error of all chains that keep the limits and counts; infinite where there is none.</summary>
     public static double Best(ChainSearchSpec s)
     {
-        PositionParts[] values = [.. Values(s).Where(p => p.Ohm >= s.LeastOhm && p.Ohm <= s.MostOhm)];
-        PositionParts[] first = s.Fixed is { } f ? [new(Joint.Single, f)] : values;
+        PositionParts[] values = [.. Values(s).Where(p => MayTake(s, p, false))];
+        PositionParts[] first = s.Fixed is { } f
+            ? [new(Joint.Single, f)]
+            : [.. Values(s).Where(p => MayTake(s, p, true))];
         var (best, at) = (double.PositiveInfinity, new PositionParts[s.Switches + 1]);
         void Go(int k)
         {
             if (k == at.Length)
             {
-                if (Counts(at) && OwnCircuit.KeepsLimits(s, at))
+                if (Counts(at) && OwnCircuit.Error(s, at) is var error && error < best && OwnCircuit.KeepsLimits(s, at))
                 {
-                    best = Math.Min(best, OwnCircuit.Error(s, at));
+                    best = error;
                 }
 
                 return;
@@ -58,7 +60,20 @@ internal static class BruteForce
         return best;
     }
 
-    private static bool Counts(PositionParts[] at) =>
+    /// <summary>Whether a position may take these parts: within the range asked for, and not more of a kind than there are.</summary>
+    public static bool MayTake(ChainSearchSpec s, PositionParts p, bool isFixed) =>
+        p.Ohm >= Math.Max(s.LeastOhm, isFixed ? 0 : s.LeastSwitchedOhm)
+        && p.Ohm <= s.MostOhm
+        && Counts([p])
+        && (
+            isFixed
+            || s.Arrangement != Arrangement.ParallelBranches
+            || s.SwitchA is not { } most
+            || (s.CornerLimits && !OwnCircuit.IsNominal(s))
+            || s.Driver.ThresholdV / (p.Ohm + s.ContactOhm) <= most
+        );
+
+    public static bool Counts(PositionParts[] at) =>
         at.SelectMany(p => p.Second is { } b ? new[] { p.First, b } : [p.First])
             .GroupBy(p => p)
             .All(g => g.Key.Count is null || g.Count() <= g.Key.Count);

@@ -73,20 +73,21 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
         return line == proof.Lines.Count ? null : "lines are left over";
     }
 
-    // Every part and pair of the stock must be among the values, with the power it may carry.
+    // Every part and pair of the stock must be among the values: itself where parts are counted, else one that may carry as much.
     private string? ListsFault()
     {
+        var counted = s.Stock.Any(p => p.Count is not null);
         foreach (var isFixed in new[] { true, false })
         {
             var list = isFixed ? proof.FixedValues : proof.SwitchedValues;
             IEnumerable<PositionParts> all =
                 isFixed && s.Fixed is { } f ? [new(Joint.Single, f)] : BruteForce.Values(s);
-            foreach (var p in all.Where(p => p.Ohm >= s.LeastOhm && p.Ohm <= s.MostOhm && (isFixed || s.Switches > 0)))
+            foreach (var p in all.Where(p => BruteForce.MayTake(s, p, isFixed) && (isFixed || s.Switches > 0)))
             {
                 var ends = (OwnCircuit.Of(s, p, -1, isFixed), OwnCircuit.Of(s, p, 1, isFixed));
                 if (
                     !list.Any(v =>
-                        v.Any(w => w.AllowedW >= p.AllowedW * (1 - 1e-12))
+                        v.Any(w => counted ? Same(w, p) : w.AllowedW >= p.AllowedW * (1 - 1e-12))
                         && Math.Abs(v[0].Ohm - p.Ohm) <= 1e-11 * p.Ohm
                         && Math.Abs(OwnCircuit.Of(s, v[0], -1, isFixed).Cold - ends.Item1.Cold) <= 1e-11 * p.Ohm
                         && Math.Abs(OwnCircuit.Of(s, v[0], 1, isFixed).Cold - ends.Item2.Cold) <= 1e-11 * p.Ohm
@@ -100,6 +101,10 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
 
         return null;
     }
+
+    private static bool Same(PositionParts a, PositionParts b) =>
+        a.Joint == b.Joint
+        && ((a.First == b.First && a.Second == b.Second) || (a.First == b.Second && a.Second == b.First));
 
     private IReadOnlyList<IReadOnlyList<PositionParts>> Values(int k) =>
         k == 0 ? proof.FixedValues : proof.SwitchedValues;
@@ -127,6 +132,15 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
                     .Any(c => Nominal(least, c) < s.LeastA * (1 + 1e-10));
             case ClosedBy.Power:
                 return Enumerable.Range(0, least.Length).Any(k => Overloaded(least, most, k));
+            case ClosedBy.CornerCurrent:
+                return AllAt(most, least, -1, s).Max() > CornerTop() * (1 - 1e-10);
+            case ClosedBy.CornerLeast:
+                var worn = s with { ContactMostOhm = Math.Max(OwnCircuit.Contact(s, 1), s.ContactWornOhm ?? 0) };
+                return AllAt(most, least, 1, worn).Min() < s.CornerLeastA * (1 + 1e-10);
+            case ClosedBy.CornerPower:
+                return Enumerable.Range(0, least.Length).Any(k => OverloadedAtCorner(least, most, k));
+            case ClosedBy.Count:
+                return !Supplied(least, most);
             case ClosedBy.Computed:
                 return least.SequenceEqual(most) && NotBetter(least);
             default:
@@ -134,13 +148,70 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
         }
     }
 
+    // No way to make these values from the stock keeps the limits and is better.
     private bool NotBetter(int[] at)
     {
-        // Some way to make each value: the limits and the error are those of the values, not of the way.
-        PositionParts[] strongest = [.. at.Select((i, k) => Values(k)[i].MaxBy(w => w.AllowedW)!)];
-        return !OwnCircuit.KeepsLimits(s, strongest)
-            || OwnCircuit.Error(s, strongest) >= error * (1 - Slack)
-            || s.Stock.Any(p => p.Count is not null);
+        IReadOnlyList<PositionParts>[] ways = [.. at.Select((i, k) => Values(k)[i])];
+        return !Picks(ways)
+            .Any(p =>
+                BruteForce.Counts(p) && OwnCircuit.KeepsLimits(s, p) && OwnCircuit.Error(s, p) < error * (1 - Slack)
+            );
+    }
+
+    private static IEnumerable<PositionParts[]> Picks(IReadOnlyList<PositionParts>[] ways) =>
+        ways.Aggregate(
+            (IEnumerable<PositionParts[]>)
+                [
+                    [],
+                ],
+            (picks, next) => picks.SelectMany(p => next.Select(w => (PositionParts[])[.. p, w]))
+        );
+
+    // Once alike positions ascend, some are decided: can they be made together?
+    private bool Supplied(int[] least, int[] most)
+    {
+        var (a, z) = ((int[])least.Clone(), (int[])most.Clone());
+        for (var k = 2; k < a.Length && !s.OneAfterAnother; k++)
+        {
+            a[k] = Math.Max(a[k], a[k - 1]);
+        }
+
+        for (var k = z.Length - 2; k >= 1 && !s.OneAfterAnother; k--)
+        {
+            z[k] = Math.Min(z[k], z[k + 1]);
+        }
+
+        IReadOnlyList<PositionParts>[] decided =
+        [
+            .. Enumerable.Range(0, a.Length).Where(k => a[k] == z[k]).Select(k => Values(k)[a[k]]),
+        ];
+        return Enumerable.Range(0, a.Length).All(k => a[k] <= z[k]) && Picks(decided).Any(BruteForce.Counts);
+    }
+
+    // Currents of all combinations with every position at the end that no chain of the box goes beyond.
+    private IEnumerable<double> AllAt(int[] most, int[] least, int side, ChainSearchSpec spec)
+    {
+        var all = spec with { OneAfterAnother = false };
+        OwnCircuit.End[] ends = [.. least.Select((a, k) => Extreme(k, a, most[k], side))];
+        return Enumerable.Range(0, OwnCircuit.Combinations(all)).Select(c => OwnCircuit.Amps(all, c, ends, side));
+    }
+
+    private double CornerTop() =>
+        Math.Min(
+            s.CornerMostA ?? 1e99,
+            s.CornerLimits && s.Arrangement != Arrangement.ParallelBranches ? s.SwitchA ?? 1e99 : 1e99
+        );
+
+    // No way to make any of the values bears the least current that chains of the box send through.
+    private bool OverloadedAtCorner(int[] least, int[] most, int k)
+    {
+        OwnCircuit.End[] ends = [.. least.Select((a, j) => Extreme(j, a, most[j], -1))];
+        var amps =
+            OwnCorner.MostThrough(s with { OneAfterAnother = false }, ends, Extreme(0, least[0], most[0], 1), k)
+            * (1 + 1e-9);
+        return !Enumerable
+            .Range(least[k], most[k] - least[k] + 1)
+            .Any(i => Values(k)[i].Any(w => OwnCorner.KeepsPower(s, w, amps)));
     }
 
     private double Top() => Math.Min(s.MostA, s.SwitchA ?? 1e99);
@@ -195,10 +266,9 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
         return new(cold, heat);
     }
 
-    // Least resistance at the least current that any chain of the box sends through it.
+    // The least current that any chain of the box sends through is more than any of its values bears.
     private bool Overloaded(int[] least, int[] most, int k)
     {
-        var allowed = Enumerable.Range(least[k], most[k] - least[k] + 1).Max(i => Values(k)[i].Max(w => w.AllowedW));
         double Ohm(int j, int i) => Values(j)[i][0].Ohm;
         var (x, volts, contact) = (Ohm(k, most[k]), s.Driver.ThresholdV, s.ContactOhm);
         double amps;
@@ -230,6 +300,8 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
                 break;
         }
 
-        return amps * amps * Ohm(k, least[k]) > allowed * (1 - 1e-10);
+        return Enumerable
+            .Range(least[k], most[k] - least[k] + 1)
+            .All(i => Values(k)[i].All(w => amps * amps * w.Ohm > w.AllowedW * (1 - 1e-10)));
     }
 }

@@ -55,7 +55,7 @@ public class ChainSearchTests
             spec = scattered ? Questions.Scattered(spec, random) : spec;
             spec = round % 3 == 2 ? Questions.OnBoard(spec) : spec;
             var got = ChainSearch.Find(spec);
-            var best = CornerAware(spec);
+            var best = BruteForce.Best(spec);
             var told = $"{arrangement} round {round}: {got.WorstError}, brute force {best}, {got.CasesClosed} cases";
             Assert.True(got.Proven, told);
             Assert.Equal(double.IsFinite(best), got.Found);
@@ -67,57 +67,11 @@ public class ChainSearchTests
                 Assert.Equal(got.WorstError, OwnCircuit.Error(spec, got.Parts), 1e-9);
             }
 
-            // The limit of the worst corner is looked at by the search alone; its proof lines are not for this checker.
-            if (spec.CornerMostA is null)
-            {
-                var error = got.Found ? got.WorstError : 1e9;
-                Assert.Null(new CertificateChecker(spec, got.Certificate!, error).Fault());
-            }
+            var error = got.Found ? got.WorstError : 1e9;
+            Assert.Null(new CertificateChecker(spec, got.Certificate!, error).Fault());
         }
 
         Assert.True(found > 0, "no round had a chain");
-    }
-
-    // Brute force with the limit of the worst corner, which is written here once more.
-    private static double CornerAware(ChainSearchSpec spec)
-    {
-        if (spec.CornerMostA is not { } most)
-        {
-            return BruteForce.Best(spec);
-        }
-
-        var values = BruteForce.Values(spec).ToArray();
-        var (best, at) = (double.PositiveInfinity, new PositionParts[spec.Switches + 1]);
-        void Go(int k)
-        {
-            if (k < at.Length)
-            {
-                foreach (var v in values)
-                {
-                    at[k] = v;
-                    Go(k + 1);
-                }
-
-                return;
-            }
-
-            var all = spec with { OneAfterAnother = false };
-            if (OwnCircuit.KeepsLimits(spec, at))
-            {
-                var bright = Enumerable
-                    .Range(0, OwnCircuit.Combinations(all))
-                    .Max(c =>
-                        OwnCircuit.Amps(all, c, [.. at.Select((p, j) => OwnCircuit.Of(spec, p, -1, j == 0))], -1)
-                    );
-                if (bright <= most * (1 + 1e-9))
-                {
-                    best = Math.Min(best, OwnCircuit.Error(spec, at));
-                }
-            }
-        }
-
-        Go(0);
-        return best;
     }
 
     [Theory]

@@ -105,7 +105,13 @@ internal static class OwnCircuit
                     ? floor + (siemens > 0 ? 1 / ((1 / first) + (1 / (lead + (1 / siemens)))) : first)
                 : s.BleedOhm is { } b ? first + (chain * b / (b + chain + unsensed))
                 : first + chain;
-            amps = Math.Max(0, (Volts(s, side) / total) - s.Driver.OffsetA);
+            var next = Math.Max(0, (Volts(s, side) / total) - s.Driver.OffsetA);
+            if (Math.Abs(next - amps) <= 1e-15 * amps)
+            {
+                break;
+            }
+
+            amps = next;
         }
 
         return amps;
@@ -141,7 +147,7 @@ internal static class OwnCircuit
             .Max();
     }
 
-    /// <summary>Whether the chain keeps currents and powers, at stated values.</summary>
+    /// <summary>Whether the chain keeps currents and powers: at stated values, and in the worst corner where that is asked.</summary>
     public static bool KeepsLimits(ChainSearchSpec s, IReadOnlyList<PositionParts> parts)
     {
         var all = s with { OneAfterAnother = false };
@@ -153,7 +159,12 @@ internal static class OwnCircuit
         var most = s.Arrangement == Arrangement.ParallelBranches ? s.MostA : Math.Min(s.MostA, s.SwitchA ?? 1e99);
         return amps.Max() <= most * (1 + 2e-9)
             && amps.Min() >= (s.LeastA ?? 0) * (1 - 2e-9)
-            && parts.Select((p, k) => PowerW(s, parts, k) <= p.AllowedW * (1 + 2e-9)).All(b => b);
+            && OwnCorner.KeepsCurrents(s, parts)
+            && (
+                s.CornerLimits && !IsNominal(s)
+                    ? OwnCorner.KeepsPowers(s, parts)
+                    : parts.Select((p, k) => PowerW(s, parts, k) <= p.AllowedW * (1 + 2e-9)).All(b => b)
+            );
     }
 
     /// <summary>Greatest power of a position over all combinations, cold, at stated values.</summary>

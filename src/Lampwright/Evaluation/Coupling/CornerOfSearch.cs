@@ -1,0 +1,58 @@
+using Lampwright.Steps;
+using Lampwright.Steps.ChainProof;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>Limits that a chain must keep when everything is off to its worst side: emitter, driver, parts, switches.</summary>
+internal static class CornerOfSearch
+{
+    /// <summary>The question with the limits of the worst corner.</summary>
+    /// <param name="asked">The question.</param>
+    /// <param name="steps">What the design says.</param>
+    /// <param name="threshold">The driver's threshold: its error moves all currents, and what can hurt the emitter counts it.</param>
+    /// <param name="parts">Which emitter, which driver.</param>
+    public static ChainSearchSpec WithCorner(
+        this ChainSearchSpec asked,
+        Design.Steps steps,
+        SenseThreshold threshold,
+        LightParts parts
+    )
+    {
+        var off = Math.Clamp(DriverModel.MethodErrors(threshold)[0].HalfWidth, 0, 0.5);
+        var offset = asked.Driver.OffsetA;
+
+        // The error of the threshold is none of the search's: the limit takes it up instead.
+        var emitter = parts.Emitter.CurrentMax is { } most
+            ? ((most.Nominal + offset) / (1 + off)) - offset
+            : double.PositiveInfinity;
+        var dimmest = asked.WantedA.Where(a => a is > 0 and < 1e9).DefaultIfEmpty(0).Min();
+        var least = parts.Driver?.Least?.Nominal is { } l and > 0 && l < dimmest ? l : (double?)null;
+        var brightest = Math.Min(emitter, Driver(asked, parts));
+        return asked with
+        {
+            CornerLimits = true,
+            ContactWornOhm = Math.Max(steps.ContactMost.Nominal, steps.ContactTypical.Nominal),
+            CornerMostA = brightest is > 0 and < 1e9 ? brightest : null,
+            LeastA = least,
+            CornerLeastA = least is { } a ? ((a + offset) / (1 - off)) - offset : null,
+        };
+    }
+
+    // A driver bears what its own part on the board makes of it at that part's own end: a chain behind that part only dims. Where the part is
+    // chosen anew, the rating holds, with what its label grants.
+    private static double Driver(ChainSearchSpec asked, LightParts parts)
+    {
+        if (parts.Driver?.Rated is not { } rated)
+        {
+            return double.PositiveInfinity;
+        }
+
+        var label = rated.Nominal + Math.Abs(rated.HalfWidth);
+        return asked.Fixed is { } stays
+            ? Math.Max(label, asked.Driver.CurrentA(Corners(asked, stays) + asked.FloorOhm))
+            : label;
+    }
+
+    private static double Corners(ChainSearchSpec asked, StockPart part) =>
+        part.Ohm * (1 - part.Tolerance) * (1 - (Math.Abs(part.TempcoPerK) * ((asked.AirMostK ?? asked.AirK) - 200)));
+}

@@ -1,0 +1,159 @@
+using System.Globalization;
+using Lampwright.Evaluation;
+using Lampwright.Evaluation.Answers;
+using Lampwright.Files.DesignFile;
+using Lampwright.Files.Opening;
+using Lampwright.Steps;
+using Lampwright.Steps.ChainProof;
+using Lampwright.Tests.House;
+
+namespace Lampwright.Tests.Evaluations;
+
+/// <summary>What is said of limits in the worst corner, of short drawers and of values too small beside their contact.</summary>
+public sealed class ChainLimitFindingsTests
+{
+    private static readonly string Text = Repository.Text("examples/herbarium/herbarium.toml");
+    private static readonly string Chosen = "chain = [\"0.13 ohm\", \"0.16 ohm\", \"0.24 ohm\", \"0.36 ohm\"]";
+
+    [Fact]
+    public void A_smaller_value_that_is_refused_is_told_with_what_its_worn_contact_would_make_of_it()
+    {
+        var (light, chain) = Of(Text);
+        var told = Assert.Single(light.Findings, f => f.Rule == ChainRules.SmallerRefused);
+        Assert.Equal("steps.part.least", told.Path);
+        Assert.Equal("12 mohm", told.Limit);
+        Assert.All(chain.Best.Ohms.Skip(1), r => Assert.True(r >= 0.012));
+
+        var (free, better) = Of(
+            Text.Replace("fails = \"open\"", "fails = \"open\", least = \"5 mohm\"", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(free.Findings, f => f.Rule == ChainRules.SmallerRefused);
+        Assert.True(better.Best.WorstError < chain.Best.WorstError && better.Best.Ohms.Min() < 0.012);
+    }
+
+    [Theory]
+    [InlineData("11.9 mohm", true)]
+    [InlineData("12 mohm", false)]
+    public void A_chosen_resistor_below_its_worn_contact_is_told(string second, bool speaks)
+    {
+        var text = Text.Replace("\"0.16 ohm\"", $"\"{second}\"", StringComparison.Ordinal);
+        var found = Open(text).Nominal().Findings.Where(f => f.Rule == StepsRules.SmallerThanContact).ToArray();
+        Assert.Equal(speaks ? ["steps.chosen.chain[1]"] : [], found.Select(f => f.Path));
+        Assert.DoesNotContain(
+            Open(text.Replace("\"series chain\"", "\"selector\"", StringComparison.Ordinal)).Nominal().Findings,
+            f => f.Rule == StepsRules.SmallerThanContact
+        );
+    }
+
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(2, false)]
+    public void A_drawer_that_is_short_of_one_part_says_which(int count, bool speaks)
+    {
+        var (light, chain) = Of(
+            Drawer(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"[\"0.13 ohm\", {{ value = \"0.3 ohm\", count = {count} }}, {{ value = \"2 ohm\", count = 9 }}]"
+                ),
+                switches: 3
+            )
+        );
+        Assert.True(chain.Best.Proven && chain.Best.Parts.Count(p => p.First.Ohm == 0.3) <= count);
+        var told = light.Findings.Where(f => f.Rule == ChainRules.DrawerIsShort).ToArray();
+        Assert.True(told.Length == (speaks ? 1 : 0), string.Join('\n', light.Findings.Select(f => f.Message)));
+        Assert.All(told, f => Assert.Contains("1 more of 0.3 ohm", f.Message, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_drawer_with_too_few_parts_for_any_chain_says_what_is_lacking()
+    {
+        var (light, chain) = Of(Drawer("[{ value = \"0.2 ohm\", count = 2 }]", switches: 3));
+        Assert.Equal(ChainLimit.Counts, chain.Best.Missing!.Limit);
+        Assert.Contains("1 more of 0.2 ohm", chain.Best.Missing.Words, StringComparison.Ordinal);
+        Assert.Contains(light.Findings, f => f.Rule == ChainRules.NoChain);
+    }
+
+    [Fact]
+    public void A_chosen_chain_that_keeps_a_limit_only_at_stated_values_is_told()
+    {
+        var brightest = Open(Text).Nominal().Steps!.Combinations[0].CurrentA.Value;
+        LightEvaluation With(double most) =>
+            Of(
+                Text.Replace(
+                    "current_max",
+                    string.Create(CultureInfo.InvariantCulture, $"current_max = \"{most:0.####} A\" #"),
+                    StringComparison.Ordinal
+                )
+            ).Light;
+        Assert.Contains(
+            With(brightest * 1.01).Findings,
+            f => f.Rule == ChainRules.BreaksAtCorner && f.Path == "steps.chosen"
+        );
+        Assert.DoesNotContain(With(brightest * 1.2).Findings, f => f.Rule == ChainRules.BreaksAtCorner);
+    }
+
+    [Fact]
+    public void The_search_keeps_emitter_and_driver_in_the_worst_corner()
+    {
+        var chain = Of(Text).Chain;
+        Assert.True(chain.Asked.CornerLimits);
+        Assert.True(chain.Best.Steps.Max(s => s.HighA) <= chain.Asked.CornerMostA * (1 + 1e-9));
+        Assert.Equal(0.012, chain.Asked.ContactWornOhm);
+        Assert.Equal("", chain.Used!.Breaks);
+    }
+
+    [Theory]
+    [InlineData("[\"90 ohm\"]", "range that can matter")]
+    [InlineData("[{ value = \"0.2 ohm\", count = 0 }]", "has none")]
+    public void A_drawer_that_has_nothing_of_use_is_told(string drawer, string words)
+    {
+        var (light, _) = OfEmpty(Drawer(drawer, switches: 3));
+        Assert.Contains(light.Findings, f => f.Message.Contains(words, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Parts_that_may_carry_nothing_in_their_air_are_told()
+    {
+        var text = Text.Replace(
+            "full_to = \"70 degC\", zero_at = \"155 degC\"",
+            "full_to = \"10 degC\", zero_at = \"50 degC\"",
+            StringComparison.Ordinal
+        );
+        var (light, chain) = Of(text);
+        Assert.Equal(ChainLimit.NoStock, chain.Best.Missing!.Limit);
+        Assert.Contains(
+            light.Findings,
+            f =>
+                f.Rule == ChainRules.NoChain
+                && f.Message.Contains("may carry nothing in air of", StringComparison.Ordinal)
+        );
+    }
+
+    private static string Drawer(string resistors, int switches) =>
+        Text.Replace("stock       = \"E24\"", "stock       = \"drawer\"", StringComparison.Ordinal)
+            .Replace("switches    = 4", $"switches    = {switches}", StringComparison.Ordinal)
+            .Replace("chosen      = { " + Chosen + " }", "", StringComparison.Ordinal)
+        + $"\n[drawer]\nresistors = {resistors}\n";
+
+    private static (LightEvaluation Light, ChainAnswer Chain) Of(string text)
+    {
+        var (light, chain) = OfEmpty(text);
+        return (light, chain!);
+    }
+
+    private static (LightEvaluation Light, ChainAnswer? Chain) OfEmpty(string text)
+    {
+        var prepared = Open(text);
+        var chain = prepared.Chain(false, false, null, CancellationToken.None);
+        return (prepared.Nominal().WithChain(chain), chain);
+    }
+
+    private static PreparedEvaluation Open(string text)
+    {
+        static string Beside(string name) => Repository.Text($"examples/herbarium/{name}");
+        var loaded = DesignLoader.Parse(text, "light.toml", Beside);
+        Assert.Empty(loaded.Problems);
+        return OpenedLight.Of(loaded, Beside).Prepare();
+    }
+}
