@@ -1,4 +1,5 @@
 using Lampwright.Evaluation.Answers;
+using Lampwright.Files.Charts;
 using Spectre.Console;
 
 namespace Lampwright.Cli.Show;
@@ -50,5 +51,8 @@ internal static class AdviceTables
         }
 
         helps.On(screen, $"What one step would do, what helps the {advice.Nearest.What} most first");
+        screen.WriteLine(
+            $"Nearest its limit: {advice.Nearest.What}, {HeatText.Left(advice.Nearest, TemperatureUnit.Celsius)}. {HeatText.HelpsMost(advice, TemperatureUnit.Celsius)}"
+        );
     }
 }

@@ -44,10 +44,13 @@ internal static class BoxTables
 
         if (box.RoomLimits.Count > 0)
         {
-            var full = box.RoomLimits[0];
-            screen.WriteLine(
-                $"Position {full.Switches} may burn for ever in a room up to {Numbers.Fixed(full.AmbientC.Value, 0)} °C ({full.What})."
-            );
+            var rooms = new Cells("switches", ">room °C", "limited by");
+            foreach (var room in box.RoomLimits)
+            {
+                rooms.Row(Cells.Of(room.Switches), Cells.Of(room.AmbientC, 0), Cells.Side(HeatText.Plain(room.What)));
+            }
+
+            rooms.On(screen, "Hottest room in which each position may burn for ever");
         }
 
         if (box.Duty is { OnS: { } on, OffS: { } off })

@@ -7,6 +7,12 @@ namespace Lampwright.Files.Charts;
 /// <summary>What is said of heat in time, the same on paper and on the page.</summary>
 public static class HeatText
 {
+    // Less than this is nothing that anybody would notice, K.
+    private static readonly double LeastK = 0.05;
+    private static readonly double LeastKg = 5e-4;
+    private static readonly double LeastDb = 0.05;
+    private static readonly double LeastStops = 0.01;
+
     /// <summary>Where a cut-out belongs, and what it must never switch.</summary>
     public static string WhereItSwitches =>
         "It switches the driver's input and nothing else: never the emitter, never a sense line. "
@@ -108,5 +114,72 @@ public static class HeatText
     {
         ArgumentNullException.ThrowIfNull(node);
         return node.Replace('_', ' ').Replace(".", ", ", StringComparison.Ordinal);
+    }
+
+    /// <summary>The name of a node or thing as it stands beside a picture: <c>tray, fan end</c>, <c>fins of the sink</c>.</summary>
+    /// <param name="id">For example <c>base</c>, <c>tray.fan_end</c>, <c>fan.main</c>.</param>
+    public static string PlaceName(string id)
+    {
+        ArgumentNullException.ThrowIfNull(id);
+        return id switch
+        {
+            "base" => "base of the sink",
+            "fins" => "fins",
+            "case" => "case of the emitter",
+            _ when id.StartsWith("fan.", StringComparison.Ordinal) => "fan",
+            _ when id.StartsWith("driver.", StringComparison.Ordinal) => "driver",
+            _ => Plain(id),
+        };
+    }
+
+    /// <summary>A temperature that has a limit, in a sentence: what, how hot, what is left.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <param name="unit">Unit of temperatures.</param>
+    public static string Left(HeatLimit limit, TemperatureUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        ArgumentNullException.ThrowIfNull(unit);
+        var at =
+            $"{ChartText.Fixed(unit.From(limit.ValueC), 0)} of {ChartText.Fixed(unit.From(limit.LimitC), 0)} {unit.Sign}";
+        var margin = $"{ChartText.Fixed(Math.Abs(limit.MarginK) * unit.Factor, 0)} {Difference(unit)}";
+        return limit.MarginK < 0 ? $"{at}: {margin} too hot" : $"{at}: {margin} left";
+    }
+
+    /// <summary>Sign of a difference of temperatures.</summary>
+    /// <param name="unit">Unit of temperatures.</param>
+    public static string Difference(TemperatureUnit unit) => unit == TemperatureUnit.Celsius ? "K" : "°F";
+
+    /// <summary>The change that helps most at the nearest limit, in a sentence; empty where none helps.</summary>
+    /// <param name="advice">What limits and what helps.</param>
+    /// <param name="unit">Unit of temperatures.</param>
+    public static string HelpsMost(HeatAdvice advice, TemperatureUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        ArgumentNullException.ThrowIfNull(unit);
+        if (advice.Helps.FirstOrDefault() is not { } best || !(best.LimitK < -LeastK || best.JunctionK < -LeastK))
+        {
+            return "No single step at an input helps; the light wants less power, a larger sink or more room for the air.";
+        }
+
+        var (what, by) = best.LimitK < -LeastK ? (advice.Nearest.What, best.LimitK) : ("junction", best.JunctionK);
+        return $"One step that helps most: {best.Step} ({Plain(best.Path)}). It makes the {what} {ChartText.Fixed(-by * unit.Factor, 1)} {Difference(unit)} cooler and costs {Costs(best)}.";
+    }
+
+    /// <summary>What a change costs, numbers first; what has a number is not named again without one.</summary>
+    /// <param name="help">The change.</param>
+    public static string Costs(HeatHelp help)
+    {
+        ArgumentNullException.ThrowIfNull(help);
+        (string Of, string Text)[] numbers =
+        [
+            ("mass", help.MassKg >= LeastKg ? $"{ChartText.Fixed(help.MassKg * 1000, 0)} g of mass" : ""),
+            ("noise", help.NoiseDb >= LeastDb ? $"{ChartText.Fixed(help.NoiseDb, 1)} dB of noise" : ""),
+            ("light", help.LightStops <= -LeastStops ? $"{ChartText.Fixed(-help.LightStops, 2)} stops of light" : ""),
+        ];
+        var told = numbers.Where(n => n.Text.Length > 0).ToList();
+        return string.Join(
+            ", ",
+            told.Select(n => n.Text).Concat(help.Cost.Split(", ").Where(word => told.All(n => n.Of != word)))
+        );
     }
 }

@@ -37,13 +37,29 @@ public sealed class SvgInk : IInk
 
         body.Length--;
         body.Append(closed ? "Z\"" : "\"");
-        body.Append(fill is null ? " fill=\"none\"" : $" style=\"fill:{fill.Css}\"");
-        if (fill is not null && opacity < 1)
+        if (fill is null)
+        {
+            body.Append(" fill=\"none\"");
+        }
+        else if (opacity < 1)
         {
             body.Append(CultureInfo.InvariantCulture, $" fill-opacity=\"{N(opacity)}\"");
         }
 
-        body.Append(stroke is null ? "" : Drawn(stroke)).Append("/>");
+        // One attribute for both: of two, a browser drops the second.
+        List<string> style = [];
+        if (fill is not null)
+        {
+            style.Add($"fill:{fill.Css}");
+        }
+
+        if (stroke is not null)
+        {
+            style.Add($"stroke:{stroke.Tint.Css}");
+        }
+
+        body.Append(style.Count == 0 ? "" : $" style=\"{string.Join(';', style)}\"");
+        body.Append(stroke is null ? "" : Widths(stroke)).Append("/>");
     }
 
     /// <inheritdoc/>
@@ -100,8 +116,10 @@ public sealed class SvgInk : IInk
         );
     }
 
-    private static string Drawn(Stroke stroke) =>
-        $" style=\"stroke:{stroke.Tint.Css}\" stroke-width=\"{N(stroke.Width)}\""
+    private static string Drawn(Stroke stroke) => $" style=\"stroke:{stroke.Tint.Css}\"{Widths(stroke)}";
+
+    private static string Widths(Stroke stroke) =>
+        $" stroke-width=\"{N(stroke.Width)}\""
         + (stroke.Dashes.Count == 0 ? "" : $" stroke-dasharray=\"{string.Join(' ', stroke.Dashes.Select(N))}\"");
 
     private static string E(string text) => WebUtility.HtmlEncode(text);

@@ -35,6 +35,7 @@ public static class PacketPdf
 
         WhyPage.Draw(book);
         ChartPages.Draw(book);
+        HeatLimitsPage.Draw(book);
         HeatPage.Draw(book);
         if (wired)
         {

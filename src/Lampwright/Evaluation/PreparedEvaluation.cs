@@ -9,6 +9,7 @@ using Lampwright.Evaluation.Dimming;
 using Lampwright.Evaluation.Draws;
 using Lampwright.Evaluation.Maps;
 using Lampwright.Evaluation.Metalwork;
+using Lampwright.Evaluation.Sections;
 using Lampwright.Findings;
 using Lampwright.FitUp;
 using Lampwright.Readings;
@@ -38,6 +39,7 @@ public sealed class PreparedEvaluation
     private readonly ChainFaults? _faults;
     private readonly double[] _picture;
     private readonly BoxStudy? _box;
+    private readonly SectionBuild? _section;
     private readonly WaysRows? _ways;
     private readonly BoardReading? _board;
     private readonly MetalRows _metal;
@@ -108,6 +110,7 @@ public sealed class PreparedEvaluation
         {
             var sheet = SheetPanelsMap.Of(design, cooled.Inputs.Parts, made, fitUp);
             _box = new(cooled, new(cooled, sheet, made), _x, _nominal);
+            _section = new(design, made, fitUp, things, _box);
         }
 
         _findings.AddRange(_board?.Findings ?? []);
@@ -188,7 +191,7 @@ public sealed class PreparedEvaluation
     {
         var steps = _settled is null ? null : StepsBuild.Of(_settled, bands, _faults);
         var heat = _settled is { HasSink: true }
-            ? HeatBuild.Of(_settled, bands, _working, _air!, _box, _nominal)
+            ? HeatBuild.Of(_settled, bands, _working, _air!, _box, _nominal, _section)
             : null;
 
         // The box at rest and over time costs as much as all the rest at nominal: it speaks with the bands, while typing goes on.

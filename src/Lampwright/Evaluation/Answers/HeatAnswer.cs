@@ -20,6 +20,9 @@ public sealed record HeatAnswer
     /// <summary>What limits, and what one change helps most; null where no limit is known. Computed when first read.</summary>
     public Lazy<HeatAdvice?> Advice { get; init; } = new((HeatAdvice?)null);
 
+    /// <summary>The light cut open, for a drawing coloured by temperature; null where it has no sink of known sizes. Computed when first read.</summary>
+    public Lazy<SectionAnswer?> Section { get; init; } = new((SectionAnswer?)null);
+
     /// <summary>How the sink's resistance was found: <c>computed</c> or <c>measured</c>.</summary>
     public required string SinkFrom { get; init; }
 

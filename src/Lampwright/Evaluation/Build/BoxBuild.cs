@@ -113,7 +113,8 @@ internal static class BoxBuild
         );
     }
 
-    private static BoxScene SceneOf(BoxStudy study, BoxState state, bool banded, double ambientHalfK)
+    /// <summary>Every node of a state at rest.</summary>
+    public static BoxScene SceneOf(BoxStudy study, BoxState state, bool banded, double ambientHalfK)
     {
         var kelvin = state.Kelvin!;
         var n = state.Light;

@@ -2,6 +2,7 @@ using Lampwright.Evaluation.Answers;
 using Lampwright.Evaluation.Boxes;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Evaluation.Draws;
+using Lampwright.Evaluation.Sections;
 using Lampwright.Heat;
 
 namespace Lampwright.Evaluation.Build;
@@ -15,15 +16,19 @@ internal static class HeatBuild
         SinkResult? working,
         AirStudy air,
         BoxStudy? box,
-        double[] nominal
+        double[] nominal,
+        SectionBuild? section
     )
     {
         var order = StepsBuild.Order(light, bands).ToList();
+        Lazy<AirAnswer?> airAnswer = new(() => AirBuild.Of(light, bands, air));
+        Lazy<BoxAnswer?>? boxAnswer = box is null ? null : new(() => BoxBuild.Of(box, bands));
         return new HeatAnswer
         {
             SinkFrom = light.IsTried ? "measured" : "computed",
-            Air = new(() => AirBuild.Of(light, bands, air)),
-            BoxWhenAsked = box is null ? null : new(() => BoxBuild.Of(box, bands)),
+            Air = airAnswer,
+            BoxWhenAsked = boxAnswer,
+            Section = new(() => section?.Of(() => boxAnswer?.Value, () => airAnswer.Value)),
             Advice = new(() => HeatStudy.Of(light, nominal)),
             Scenes = [.. Scene.All.Select((scene, s) => SceneOf(light, bands, scene, s, order))],
             Staircase =

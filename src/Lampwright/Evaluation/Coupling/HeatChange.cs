@@ -51,6 +51,25 @@ internal sealed record HeatChange(
         }
     }
 
+    /// <summary>The light with its fan at another voltage; null where that changes nothing: without a fan, or with a sink that was measured.</summary>
+    /// <param name="light">The light.</param>
+    /// <param name="volts">Voltage, V, above 0.</param>
+    public static CoupledInputs? FanAt(CoupledInputs light, double volts) =>
+        light.Parts.Fan is { Rated: { Nominal: > 0 } rated } fan
+        && light.Sink?.Nominal is { Fan: { } spec } sink
+        && light.Parts.Sink is not { IsMeasured: true }
+            ? Prepared(
+                light with
+                {
+                    Parts = light.Parts with { Fan = fan with { RunAt = Value.Exact(volts, fan.RunAt?.Path ?? "") } },
+                },
+                sink with
+                {
+                    Fan = spec with { VoltageRatio = volts / rated.Nominal },
+                }
+            )
+            : null;
+
     private static IEnumerable<HeatChange> Layer(CoupledInputs light)
     {
         if (light.Parts.Interface is not { } layer)
@@ -91,7 +110,7 @@ internal sealed record HeatChange(
 
         var at = fan.RunAt?.Nominal ?? rated.Nominal;
         var to = Math.Min(at + FanStepV, rated.Nominal);
-        if (to > at + 0.05)
+        if (to > at + 0.05 && FanAt(light, to) is { } quicker)
         {
             var faster = spec with { VoltageRatio = to / rated.Nominal };
             var was = spec with { VoltageRatio = at / rated.Nominal };
@@ -99,16 +118,7 @@ internal sealed record HeatChange(
                 $"fan.{fan.Name}.run_at",
                 Words("faster: {0:0.##} to {1:0.##} V", at, to),
                 "noise, dust",
-                Prepared(
-                    light with
-                    {
-                        Parts = light.Parts with { Fan = fan with { RunAt = Value.Exact(to, fan.RunAt?.Path ?? "") } },
-                    },
-                    sink with
-                    {
-                        Fan = faster,
-                    }
-                ),
+                quicker,
                 NoiseDb: was.SpeedRatio > 0 ? FanLaws.NoiseDifferenceDb(faster.SpeedRatio / was.SpeedRatio) : 0
             );
         }
