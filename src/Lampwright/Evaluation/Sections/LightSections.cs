@@ -319,7 +319,7 @@ internal sealed class LightSections
         }
     }
 
-    private IEnumerable<SectionPiece> LightWay(IReadOnlyList<SectionPiece> sheets)
+    private static IEnumerable<SectionPiece> LightWay(IReadOnlyList<SectionPiece> sheets)
     {
         var hull = PlaneCut.Hull(
             sheets
