@@ -203,6 +203,12 @@ internal static class HeatLimitsPage
                         [
                             p,
                             step is null ? "–"
+                            : step is { LeastV: { } unsure, IsSafe: false }
+                                ? Cell.Of(unsure, 1) with
+                                {
+                                    Band = "not sure",
+                                    Tint = Palette.Warn,
+                                }
                             : step.LeastV is { } volts ? Cell.Of(volts, 1)
                             : "not held",
                             room is null ? "–" : Cell.Of(unit.From(room.AmbientC), 0),
