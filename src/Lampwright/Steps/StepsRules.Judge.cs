@@ -19,12 +19,7 @@ public static partial class StepsRules
             Selector(wired, findings);
             if (result.Network is null)
             {
-                findings.Add(
-                    NotComputable.At(
-                        wired.Path,
-                        Text($"A chain of {wired.Switched.Count} switches with these values cannot be computed.")
-                    )
-                );
+                findings.Add(Cannot(wired));
             }
         }
 
@@ -245,6 +240,33 @@ public static partial class StepsRules
             var rule = state.Load > 1 ? ResistorOver : ResistorNear;
             findings.Add(rule.At(path, message, Text($"{state.PowerW:0.00} W"), Text($"{state.AllowedW:0.00} W")));
         }
+    }
+
+    // The first part that no number can be made of is named with its place.
+    private static Finding Cannot(ChainSpec spec)
+    {
+        for (var k = 0; k <= spec.Switched.Count; k++)
+        {
+            var part = k == 0 ? spec.Fixed : spec.Switched[k - 1];
+            if (StepsStation.Sound(part))
+            {
+                continue;
+            }
+
+            var path = k == 0 ? spec.Path + ".chosen.fixed" : $"{spec.Path}.chosen.chain[{k - 1}]";
+            var wrong =
+                part.Ohm is not (> 0 and <= 1e9) ? Text($"R{k} has {part.Ohm:0.####} ohm.")
+                : part.RatingW is not (> 0 and <= 1e6) ? Text($"R{k} is rated for {part.RatingW:0.####} W.")
+                : Text(
+                    $"R{k} has full power to {part.FullToK - 273.15:0.#} °C and none at {part.ZeroAtK - 273.15:0.#} °C."
+                );
+            return NotComputable.At(path, wrong + " The chain cannot be computed.");
+        }
+
+        return NotComputable.At(
+            spec.Path,
+            Text($"A chain of {spec.Switched.Count} switches with these contacts and leads cannot be computed.")
+        );
     }
 
     private static void Small(ChainSpec spec, List<Finding> findings)

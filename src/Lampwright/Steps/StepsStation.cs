@@ -61,7 +61,7 @@ public static class StepsStation
     // What is no number above zero counts as not known.
     private static double? Sound(double? value) => value is > 0 and < 1e9 ? value : null;
 
-    private static bool Sound(ResistorPart p) =>
+    internal static bool Sound(ResistorPart p) =>
         p.Ohm is > 0 and <= 1e9
         && p.RatingW is > 0 and <= 1e6
         && p.TempcoPerK is >= -1 and <= 1

@@ -113,6 +113,23 @@ public sealed class ChainLimitFindingsTests
     }
 
     [Fact]
+    public void A_chosen_resistor_of_no_ohms_is_named_with_its_place()
+    {
+        var light = Open(Text.Replace("\"0.16 ohm\"", "\"0 ohm\"", StringComparison.Ordinal)).Nominal();
+        var told = Assert.Single(light.Findings, f => f.Rule == StepsRules.NotComputable);
+        Assert.Equal("steps.chosen.chain[1]", told.Path);
+        Assert.StartsWith("R2 has 0 ohm.", told.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_drawer_of_ten_thousand_parts_is_read_and_searched()
+    {
+        var values = Enumerable.Range(0, 10_000).Select(k => $"\"{12 + k} mohm\"");
+        var light = Open(Drawer("[" + string.Join(", ", values) + "]", switches: 2)).Nominal();
+        Assert.Equal("first search", light.Steps!.ChosenBy);
+    }
+
+    [Fact]
     public void Parts_that_may_carry_nothing_in_their_air_are_told()
     {
         var text = Text.Replace(

@@ -1,12 +1,14 @@
 using Lampwright.Design;
 using Lampwright.Files.DesignFile.Document;
 using Lampwright.Quantities;
+using Lampwright.Steps.ChainProof;
 
 namespace Lampwright.Files.DesignFile.Binding;
 
 /// <summary>Resistors of the chain: those that are chosen, and those in the drawer.</summary>
 internal static class BindChain
 {
+    private static readonly int MostPositions = 100;
     private static readonly string[] Ways = ["value", "series", "parallel"];
 
     /// <summary>The chosen chain; null where there is none.</summary>
@@ -14,7 +16,7 @@ internal static class BindChain
     {
         var first = Position(r.TableOrValue("fixed", "value"));
         var chain = new List<ChosenPosition>();
-        foreach (var (value, table) in r.ValuesOrTables("chain"))
+        foreach (var (value, table) in r.ValuesOrTables("chain", MostPositions))
         {
             if (value is not null)
             {
@@ -33,7 +35,7 @@ internal static class BindChain
     public static IReadOnlyList<DrawerPart> Drawer(TableReader r)
     {
         var parts = new List<DrawerPart>();
-        foreach (var (value, table) in r.ValuesOrTables("resistors"))
+        foreach (var (value, table) in r.ValuesOrTables("resistors", ChainSearchSpec.MostStock))
         {
             if (value is not null)
             {

@@ -46,10 +46,10 @@ internal sealed partial class TableReader
         };
 
     /// <summary>Items of a list that are a value each, or a table of its own keys.</summary>
-    public IEnumerable<(Value? Value, TableReader? Table)> ValuesOrTables(string key)
+    public IEnumerable<(Value? Value, TableReader? Table)> ValuesOrTables(string key, int most)
     {
         var rule = Rule(key);
-        foreach (var (item, itemPath) in Items(key, rule, KeyExamples.Of(rule)))
+        foreach (var (item, itemPath) in Items(key, rule, KeyExamples.Of(rule), most))
         {
             if (item is DocTable inner)
             {

@@ -180,7 +180,12 @@ internal sealed partial class TableReader(
         );
     }
 
-    private IEnumerable<(DocNode Item, string Path)> Items(string key, SchemaKey rule, string accepted)
+    private IEnumerable<(DocNode Item, string Path)> Items(
+        string key,
+        SchemaKey rule,
+        string accepted,
+        int? most = null
+    )
     {
         var node = table?.Find(key)?.Value;
         if (node is null)
@@ -195,9 +200,9 @@ internal sealed partial class TableReader(
             yield break;
         }
 
-        if (array.Items.Count > MostItems)
+        if (array.Items.Count > (most ?? MostItems))
         {
-            context.Wrong(node, Join(key), $"has {array.Items.Count} items", $"at most {MostItems}");
+            context.Wrong(node, Join(key), $"has {array.Items.Count} items", $"at most {most ?? MostItems}");
             yield break;
         }
 
@@ -216,9 +221,9 @@ internal sealed partial class TableReader(
 
     private string Join(string key) => DocPath.Join(path, key);
 
+    private static int MostItems => 5000;
+
     private static string Words(SchemaKey rule) => string.Join(", ", rule.Choices.Select(c => $"\"{c}\""));
 
     private static string Example(SchemaKey rule) => KeyExamples.Of(rule);
-
-    private static int MostItems => 5000;
 }
