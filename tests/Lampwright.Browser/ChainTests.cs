@@ -63,6 +63,34 @@ public sealed partial class ChainTests(BrowserFixture browser)
     }
 
     [Fact]
+    public async Task A_long_search_for_runners_up_tells_how_far_it_is_and_can_be_stopped()
+    {
+        browser.Need();
+        await using var program = await BoardProgram.StartAsync(text =>
+            text.Replace("stock       = \"E24\"", "stock       = \"E48\"", StringComparison.Ordinal)
+                .Replace("switches    = 4", "switches    = 5", StringComparison.Ordinal)
+                .Replace("count = 5 }", "count = 9 }", StringComparison.Ordinal)
+                .Replace("every = 0.5", "every = 0.25", StringComparison.Ordinal)
+        );
+        await using var board = await browser.OpenAsync(program.Address, "steps");
+        await ReadyAsync(board);
+        var proving = board.Page.Locator(".bestchain .proving");
+        await proving.Locator("button").ClickAsync();
+        await Assertions.Expect(proving).ToContainTextAsync(RunnerUp(), new() { Timeout = 60_000 });
+        await Assertions
+            .Expect(board.Page.Locator(".bestchain [role=status]"))
+            .ToHaveTextAsync("Searching for the runners-up.");
+        await proving.GetByText("stop with the best so far").ClickAsync();
+        await Assertions.Expect(proving.Locator("progress")).ToHaveCountAsync(0);
+        await Assertions
+            .Expect(board.Page.Locator(".bestchain [role=status]"))
+            .ToContainTextAsync("The search has ended");
+        Assert.True(await board.Page.Locator(".offers li").CountAsync() > 0);
+        await ReadyAsync(board);
+        Assert.Empty(board.Complaints);
+    }
+
+    [Fact]
     public async Task Everybody_can_use_it_on_any_screen()
     {
         browser.Need();
@@ -91,6 +119,9 @@ public sealed partial class ChainTests(BrowserFixture browser)
         await board.SettledAsync();
         await Assertions.Expect(board.Page.Locator(".bestchain[aria-busy=false]")).ToHaveCountAsync(1);
     }
+
+    [GeneratedRegex("runner-up [0-9]+ of [0-9]+: .* cases, best .* %, at most .* % better")]
+    private static partial Regex RunnerUp();
 
     [GeneratedRegex("(?m)^chosen.*$")]
     private static partial Regex Chosen();

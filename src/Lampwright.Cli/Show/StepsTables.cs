@@ -18,6 +18,8 @@ internal static class StepsTables
             {
                 ChainLines.Show(screen, best);
             }
+
+            FaultLines.Show(screen, steps);
         }
         else if (light.Ways.Count > 0 || light.Board is not null)
         {

@@ -34,8 +34,16 @@ internal sealed class StepsVerb : Command<StepsVerb.Settings>
     private static string Far(ChainProgress p) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"Searching, {p.Boxes} cases, {p.Share:0%}; worst error {p.BestError:0.##%}, at most {Math.Max(0, p.Gap):0.##%} better"
+            $"Searching{(p.Of.Length > 0 ? " " + p.Of : "")}, {p.Boxes} cases, {p.Share:0%}{Best(p)}"
         );
+
+    private static string Best(ChainProgress p) =>
+        double.IsFinite(p.BestError)
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"; worst error {p.BestError:0.##%}, at most {Math.Max(0, p.Gap):0.##%} better"
+            )
+            : "";
 
     // The progress of the base library hands over to other threads; here the last word counts.
     private sealed class Told(Action<ChainProgress> tell) : IProgress<ChainProgress>

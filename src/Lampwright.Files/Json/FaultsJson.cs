@@ -25,6 +25,8 @@ internal static class FaultsJson
                 "what follows from one fault at nominal; where its size is not known the range stands beside it",
             ["steps.faults[].peakA"] =
                 "what follows from one fault at nominal; where its size is not known the range stands beside it",
+            ["steps.faults[].worstA"] = "worst corner of all parts at once, no percentile",
+            ["steps.faults[].worstPeakA"] = "worst corner of all parts at once, no percentile",
             ["steps.build.leads[].lengthM"] =
                 "of the nominal light, for the workbench; least and greatest stand beside it where they matter",
             ["steps.build.leads[].areaMm2"] =
@@ -89,10 +91,12 @@ internal static class FaultsJson
         json.Text("position", f.Position);
         json.Plain("currentA", f.CurrentA);
         json.Plain("currentMostA", f.CurrentMostA);
+        json.Plain("worstA", f.WorstA);
         json.Plain("soundA", f.SoundA);
         json.Plain("senseV", f.SenseV);
         json.Plain("outputV", f.OutputV);
         json.Plain("peakA", f.PeakA);
+        json.Plain("worstPeakA", f.WorstPeakA);
         json.Flag("runsToLimit", f.RunsToLimit);
         json.Object(
             "survives",

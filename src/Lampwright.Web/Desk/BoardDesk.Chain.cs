@@ -56,8 +56,10 @@ public sealed partial class BoardDesk
                 {
                     // Who has stopped it goes on choosing among what was there.
                     var before = s.Light?.Steps?.Chain?.Offers ?? [];
+                    var stopped =
+                        mine.IsCancellationRequested && chain is not null && chain.Offers.Count < before.Count;
                     var now =
-                        chain is { Offers.Count: 0 } && !s.ChainIsPending ? chain with { Offers = before } : chain;
+                        chain is not null && stopped && !s.ChainIsPending ? chain with { Offers = before } : chain;
                     return s with { Light = s.Light?.WithChain(now), ChainIsPending = false };
                 }
             );

@@ -69,6 +69,9 @@ public sealed record ResistorPart(double Ohm, double TempcoPerK, double RatingW,
             ? Math.Max(p.FirstShare * p.First.RisePerWattK, p.SecondShare * p.Second.RisePerWattK)
             : RisePerWattK;
 
+    /// <summary>How far its resistance can move to either side from 25 °C up to the temperature at which its rating has fallen to zero, as a share.</summary>
+    public double DriftShare => Math.Abs(TempcoPerK) * Math.Max(0, ZeroAtK - ReferenceK);
+
     /// <summary>Greatest current at full rating, sqrt(P/R), in amperes.</summary>
     public double MostA => Math.Sqrt(RatingW / Ohm);
 

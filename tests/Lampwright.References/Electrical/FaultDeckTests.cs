@@ -31,6 +31,13 @@ public class FaultDeckTests
 
     private static ChainSpec Branches { get; } = Series with { Arrangement = Arrangement.ParallelBranches };
 
+    private static ChainSpec Selects { get; } =
+        Series with
+        {
+            Arrangement = Arrangement.Selector,
+            Selector = SelectorKind.Unknown,
+        };
+
     private static Dictionary<string, double> Deck(ChainSpec chain, int closed)
     {
         var p = new Dictionary<string, double>(StringComparer.Ordinal)
@@ -133,6 +140,77 @@ public class FaultDeckTests
             new(FaultKind.LeadBroken, 4),
             3,
             [("rtap", 1e15)]
+        ),
+        ["selector, sound at 1"] = (Selects, default, 1, []),
+        ["selector, sound at 2"] = (Selects, default, 2, []),
+        ["selector, position 2 open"] = (Selects, new(FaultKind.SwitchOpen, 1), 2, [("rpsw2", Off)]),
+        ["selector, position 1 always closed"] = (Selects, new(FaultKind.SwitchClosed, 0), 2, [("rpsw1", Contact)]),
+        ["selector, breaks before it makes"] = (
+            Selects,
+            new(FaultKind.BetweenPositions),
+            1,
+            [("rpsw1", Off), ("rpsw2", Off)]
+        ),
+        ["selector, makes before it breaks"] = (
+            Selects,
+            new(FaultKind.BothPositions, 0),
+            1,
+            [("rpsw1", Contact), ("rpsw2", Contact)]
+        ),
+        ["selector, wiper stuck at 1"] = (
+            Selects,
+            new(FaultKind.SelectorStuck, 0),
+            2,
+            [("rpsw1", Contact), ("rpsw2", Off)]
+        ),
+        ["selector, wiper stuck at 2"] = (
+            Selects,
+            new(FaultKind.SelectorStuck, 1),
+            1,
+            [("rpsw1", Off), ("rpsw2", Contact)]
+        ),
+        ["selector, the wiper's lead broken"] = (Selects, new(FaultKind.LeadBroken, 3), 1, [("rback_g", Off)]),
+        ["selector, the common lead broken"] = (Selects, new(FaultKind.LeadBroken, 2), 2, [("rout", Off)]),
+        ["selector, R1 short"] = (Selects, new(FaultKind.ResistorShort, 1), 1, [("rp1", Wire)]),
+        ["selector, R2 open"] = (Selects, new(FaultKind.ResistorOpen, 2), 2, [("rp2", Off)]),
+        ["selector, out and back touch"] = (Selects, new(FaultKind.LeadsTouch, 2, 3), 2, [("rtouch_m_g", Wire)]),
+        ["selector, LED − and back touch"] = (Selects, new(FaultKind.LeadsTouch, 1, 3), 2, [("rtouch_low_g", Wire)]),
+        ["selector, plate pulled"] = (Selects, new(FaultKind.PlatePulled), 1, [("rout", Off), ("rback_g", Off)]),
+        ["selector with bleed, breaks before it makes"] = (
+            Selects with
+            {
+                BleedOhm = 1,
+            },
+            new(FaultKind.BetweenPositions),
+            2,
+            [("rpsw1", Off), ("rpsw2", Off)]
+        ),
+        ["selector with taps, breaks before it makes"] = (
+            Taps with
+            {
+                Arrangement = Arrangement.Selector,
+            },
+            new(FaultKind.BetweenPositions),
+            1,
+            [("rpsw1", Off), ("rpsw2", Off)]
+        ),
+        ["selector with taps, tap broken"] = (
+            Taps with
+            {
+                Arrangement = Arrangement.Selector,
+            },
+            new(FaultKind.LeadBroken, 4),
+            2,
+            [("rtap", Off)]
+        ),
+        ["selector with taps, wiper stuck at 2"] = (
+            Taps with
+            {
+                Arrangement = Arrangement.Selector,
+            },
+            new(FaultKind.SelectorStuck, 1),
+            1,
+            [("rpsw1", Off), ("rpsw2", Contact)]
         ),
         ["parallel, sound"] = (Branches, default, 3, []),
         ["parallel, R2 short"] = (Branches, new(FaultKind.ResistorShort, 2), 2, [("rp2", Wire)]),

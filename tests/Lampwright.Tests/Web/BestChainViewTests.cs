@@ -72,6 +72,46 @@ public sealed class BestChainViewTests : BunitContext
     }
 
     [Fact]
+    public void A_search_for_the_runners_up_is_named_and_read_out_once_and_not_at_every_step()
+    {
+        Assert.Equal("", Show().Find("[role=status]").TextContent);
+        _desk.Show(s => s with { Proving = new(10, 0.1, 0.06, 0.01, "runner-up 2 of 8") });
+        var shown = Show();
+        Assert.Contains(
+            "runner-up 2 of 8: 10 cases, best 6.00 %, at most 5.00 % better",
+            shown.Find(".proving").TextContent,
+            StringComparison.Ordinal
+        );
+        Assert.Equal("Searching for the runners-up.", shown.Find("[role=status]").TextContent);
+        Assert.Empty(shown.FindAll(".proving[role], .proving [role=status], .proving [aria-live]"));
+        _desk.Show(s => s with { Proving = new(900, 0.7, 0.05, 0.02, "runner-up 6 of 8") });
+        Assert.Equal("Searching for the runners-up.", Show().Find("[role=status]").TextContent);
+    }
+
+    [Fact]
+    public void Runners_up_that_are_not_proven_can_be_searched_on_for()
+    {
+        Put(c =>
+            c with
+            {
+                ToTheEnd = false,
+                Offers =
+                [
+                    .. c.Offers.Select(o =>
+                        o with
+                        {
+                            Choice = o.Choice with { Found = o.Choice.Found with { Proven = false } },
+                        }
+                    ),
+                ],
+            }
+        );
+        Assert.Equal("search on for the runners-up", Show().Find(".proving button").TextContent);
+        Put(c => c with { ToTheEnd = true });
+        Assert.Empty(Show().FindAll(".proving button"));
+    }
+
+    [Fact]
     public void Pressing_a_point_shows_its_values_and_taking_over_hands_them_to_the_desk()
     {
         var shown = Show();

@@ -176,7 +176,7 @@ internal static class SchemaSteps
             .Choice(
                 "fails",
                 ["open", "short or open", "unknown"],
-                "How the resistors can fail; metal strip, metal film and wirewound parts fail open.",
+                "How the resistors can fail; metal strip, metal film and wirewound parts fail open. `open` takes their shorts out of the stops on your word (STP056).",
                 @default: "unknown",
                 source: "nobody has looked"
             )
@@ -239,7 +239,7 @@ internal static class SchemaSteps
             .Other(
                 "apart",
                 KeyKind.Flag,
-                "Whether the emitter's leads run apart from the chain's, with plugs that cannot be exchanged.",
+                "Whether the emitter's leads run apart from the chain's, with plugs that cannot be exchanged. `true` takes their touching out of the stops on your word (STP056).",
                 absent: "false",
                 example: "true"
             );

@@ -1,6 +1,7 @@
 using Lampwright.Evaluation.Answers;
 using Lampwright.Files.Charts;
 using Lampwright.Files.Packet.Fonts;
+using Lampwright.Steps.Faults;
 
 namespace Lampwright.Files.Packet.Sheets;
 
@@ -28,18 +29,47 @@ internal static class FirstPowerPage
         "Emitter, dimmest position, diffuser on, a thermometer on the sink. Then the test sheet.",
     ];
 
+    // What the file says cannot happen and no meter shows: somebody has to have looked.
+    private const string byKind =
+        "Looked at, since the stop against it is left out on your word: every resistor is metal strip, metal film or wirewound, none carbon, none bridged by solder. Kind: ______________";
+
+    private const string byWay =
+        "Looked at, since the stop against it is left out on your word: the emitter's pair has a way of its own, touches no lead of the chain when pulled, and its plug fits nowhere else.";
+
+    private static IEnumerable<string> Lines(StepsAnswer steps)
+    {
+        foreach (var (line, i) in order.Select((l, i) => (l, i)))
+        {
+            yield return line == byDrop && steps.Build!.Fixed.Count == 0 ? byMeter : line;
+            if (i != 1)
+            {
+                continue;
+            }
+
+            var onWord = steps.Faults.Where(f => f.Standing == FaultStanding.Excluded).ToList();
+            if (onWord.Exists(f => f.Fault.Kind == FaultKind.ResistorShort))
+            {
+                yield return byKind;
+            }
+
+            if (onWord.Exists(f => f.Fault.Kind is FaultKind.LeadsTouch or FaultKind.LeadsSwapped))
+            {
+                yield return byWay;
+            }
+        }
+    }
+
     public static void Draw(PacketBook book)
     {
-        if (book.Evaluation.Steps is not { Build: { Patterns.Count: > 0 } build } steps)
+        if (book.Evaluation.Steps is not { Build.Patterns.Count: > 0 } steps)
         {
             return;
         }
 
         var flow = new Flow(book, new("First power")).Begun();
         flow.Title("First power", "in this order; tick each line");
-        for (var i = 0; i < order.Length; i++)
+        foreach (var (text, i) in Lines(steps).Select((l, i) => (l, i)))
         {
-            var text = order[i] == byDrop && build.Fixed.Count == 0 ? byMeter : order[i];
             flow.Need(9);
             flow.Ink.Box(flow.Left, flow.Y + 0.7, 2.8, 2.8, new(Palette.Ink, 0.18));
             flow.Paragraph(

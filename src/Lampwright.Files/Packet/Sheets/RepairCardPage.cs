@@ -77,11 +77,10 @@ internal static class RepairCardPage
         flow.Skip(y - top + 4);
     }
 
-    // What is seen leads to what may be wrong, not the other way round.
+    // What is seen leads to what may be wrong, not the other way round. What the maker gave his word against is the first to look for.
     private static IEnumerable<IGrouping<string, FaultResult>> Groups(StepsAnswer steps) =>
         steps
             .Faults.Where(f => f.Fault.Kind is not (FaultKind.LeadsSwapped or FaultKind.SupplyPulled))
-            .Where(f => f.Standing != FaultStanding.Excluded)
             .GroupBy(f => f.See, StringComparer.Ordinal);
 
     private static string Milliohms(PatternRow p) =>

@@ -62,7 +62,10 @@ internal static class BestChain
             Wanted = [.. Enumerable.Range(0, light.Wanted.Count).Select(light.Wanted.Words)],
             Best = best,
             Better = ChainLack.Better(asked, best),
-            Offers = withOffers && !stop.IsCancellationRequested ? ChainOffers.Of(asked, best, used, stop) : [],
+            Offers =
+                withOffers && !stop.IsCancellationRequested
+                    ? ChainOffers.Of(asked, best, used, toTheEnd, progress, stop)
+                    : [],
             Used = used,
             ToTheEnd = toTheEnd,
             Findings =

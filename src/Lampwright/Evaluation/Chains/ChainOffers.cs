@@ -17,16 +17,28 @@ internal static class ChainOffers
     /// <param name="asked">What was asked.</param>
     /// <param name="best">What the search itself came to; it stays in the list whatever beats it.</param>
     /// <param name="used">The light's own chain.</param>
+    /// <param name="toTheEnd">Whether each runner-up is searched for as long as the trade-off allows; else the live budget ends it.</param>
+    /// <param name="progress">Told how far it is.</param>
     /// <param name="stop">Ends the search with what there is.</param>
     public static IReadOnlyList<ChainOffer> Of(
         ChainSearchSpec asked,
         ChainSearchResult best,
         UsedChain? used,
+        bool toTheEnd,
+        IProgress<ChainProgress>? progress,
         CancellationToken stop
     )
     {
         var choices = ChainTradeOff
-            .Of(asked with { Joined = asked.Stock.Count <= MostJoined, MostBoxes = FirstSearch.LiveBoxes }, stop)
+            .Of(
+                asked with
+                {
+                    Joined = asked.Stock.Count <= MostJoined,
+                    MostBoxes = toTheEnd ? asked.MostBoxes : FirstSearch.LiveBoxes,
+                },
+                stop,
+                progress
+            )
             .ToList();
         if (best.Found)
         {

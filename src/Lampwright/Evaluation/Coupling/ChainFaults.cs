@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Findings;
+using Lampwright.Quantities;
 using Lampwright.Steps;
 using Lampwright.Steps.Faults;
 
@@ -23,31 +24,23 @@ internal sealed record ChainFaults(
 {
     private static readonly double ZeroC = 273.15;
 
-    // A power factor where the label does not say one: single-stage drivers without correction (common practice, no source).
-    private static readonly double PowerFactor = 0.6;
+    // What film, strip and wire resistors drift over their life under load (stability classes of IEC 60115-1, memory: 0.5 % to 2 %).
+    private static readonly double Age = 0.01;
 
     /// <summary>Plays the faults of a light that has come to rest.</summary>
     public static ChainFaults Of(CoupledLight light, double[] row)
     {
         var inputs = light.Inputs;
         var (network, driver, part) = (inputs.Network, inputs.Driver, inputs.Steps.Part);
-        double Most(int scene, int number) =>
+        double Hottest(int scene, int number) =>
             Enumerable.Range(0, light.Positions).Max(i => row[light.Place(scene, i) + number]);
-        var airK = Most(Scene.AtHighestAmbient, PositionRow.CompartmentC) + ZeroC;
-        var amps = Most(Scene.Normal, PositionRow.CurrentA);
-        var limit = inputs.Parts.Emitter.CurrentMax?.Nominal;
-        var spec = new FaultsSpec(
-            network.Spec,
-            driver,
-            inputs.StepsSpec.Driver,
-            EmitterStraight.Of(
-                inputs.Fit.Model,
-                Math.Max(amps, 1e-3),
-                Most(Scene.AtHighestAmbient, PositionRow.JunctionC) + ZeroC,
-                limit
-            ),
-            airK
-        );
+        var airK = Hottest(Scene.AtHighestAmbient, PositionRow.CompartmentC) + ZeroC;
+        var amps = Hottest(Scene.Normal, PositionRow.CurrentA);
+
+        // What is given with a spread counts at the end that is worse.
+        var limit = inputs.Parts.Emitter.CurrentMax is { } given
+            ? Math.Max(0, given.Nominal - given.HalfWidth)
+            : (double?)null;
         var tolerance = part.Tolerance.Nominal;
         var errors = DriverModel.MethodErrors(inputs.Threshold);
         var corners = new CornerSpec(
@@ -55,21 +48,41 @@ internal sealed record ChainFaults(
             inputs.FixedIsOnBoard ? 0 : tolerance,
             Math.Min(0.5, errors[0].HalfWidth),
             StepsMethods.MethodErrors.First(e => e.Name == "steps.lead_resistance").HalfWidth,
-            StepsMethods.MethodErrors.First(e => e.Name == "steps.resistor_rise").HalfWidth
+            StepsMethods.MethodErrors.First(e => e.Name == "steps.resistor_rise").HalfWidth,
+            Math.Min(0.5, errors[1].HalfWidth),
+            Age,
+            Most(inputs.Parts.Driver?.Limit),
+            Most(inputs.Parts.Driver?.OverVoltage)
+        );
+        var spec = new FaultsSpec(
+            network.Spec,
+            driver,
+            inputs.StepsSpec.Driver,
+            EmitterStraight.Of(
+                inputs.Fit.Model,
+                Math.Max(amps, 1e-3),
+                Hottest(Scene.AtHighestAmbient, PositionRow.JunctionC) + ZeroC,
+                limit
+            ),
+            airK,
+            Corners: corners
         );
         var faults = network.SwitchCount > 0 ? FaultPlay.All(spec) : [];
         var least = Enumerable
             .Range(0, light.Positions)
             .Min(i => row[light.Place(Scene.Normal, i) + PositionRow.CurrentA]);
+        var fuse = SupplysFuse(inputs.Design, inputs.Parts, Hottest(Scene.Normal, PositionRow.InputW));
         return new(
             faults,
             ChainBuilds.Of(spec, network, corners),
             WorstCorners.Of(network, driver, airK, corners),
-            SupplysFuse(inputs.Design, inputs.Parts, Most(Scene.Normal, PositionRow.InputW)),
+            fuse,
             Plate(light, row),
-            [.. FaultFindings.Judge(spec, faults, amps, least)]
+            [.. FaultFindings.Judge(spec, faults, amps, least), .. FaultFindings.Judge(fuse, "place.supply")]
         );
     }
+
+    private static double? Most(Value? given) => given is { } v ? v.Nominal + v.HalfWidth : null;
 
     private static FuseRow? SupplysFuse(LightDesign design, LightParts parts, double inputW)
     {
@@ -80,7 +93,7 @@ internal sealed record ChainFaults(
 
         var volts = supply.Voltage.Nominal - supply.Voltage.HalfWidth;
         var isAc = supply.Kind == SupplyKind.Ac;
-        var factor = isAc ? Math.Clamp(parts.Driver?.PowerFactor?.Nominal ?? PowerFactor, 0.05, 1) : 1;
+        var factor = parts.Driver?.PowerFactor?.Nominal is > 0.05 and <= 1 and var said ? said : (double?)null;
         return volts > 0 ? SupplyFuse.Of(inputW, volts, factor, isAc) : null;
     }
 

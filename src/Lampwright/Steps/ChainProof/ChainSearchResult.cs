@@ -5,7 +5,8 @@ namespace Lampwright.Steps.ChainProof;
 /// <param name="Share">Share of the numbered parts that are done, 0 to 1.</param>
 /// <param name="BestError">Worst error of the best chain so far; infinite where there is none yet.</param>
 /// <param name="Bound">No chain is better than this.</param>
-public sealed record ChainProgress(long Boxes, double Share, double BestError, double Bound)
+/// <param name="Of">Which search it is, in words; empty for the best chain itself.</param>
+public sealed record ChainProgress(long Boxes, double Share, double BestError, double Bound, string Of = "")
 {
     /// <summary>How much better a chain could still be, as a worst error.</summary>
     public double Gap => BestError - Bound;

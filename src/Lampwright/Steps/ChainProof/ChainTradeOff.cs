@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Lampwright.Steps.ChainProof;
 
 /// <summary>One chain along the trade-off.</summary>
@@ -36,11 +38,17 @@ public static class ChainTradeOff
     /// <summary>The choices, the least error first.</summary>
     /// <param name="spec">What is wanted.</param>
     /// <param name="stop">Ends the search with what there is.</param>
-    public static IReadOnlyList<ChainChoice> Of(ChainSearchSpec spec, CancellationToken stop = default)
+    /// <param name="progress">Told how far it is: which of them, its best so far and its gap still open.</param>
+    public static IReadOnlyList<ChainChoice> Of(
+        ChainSearchSpec spec,
+        CancellationToken stop = default,
+        IProgress<ChainProgress>? progress = null
+    )
     {
         ArgumentNullException.ThrowIfNull(spec);
         var choices = new List<ChainChoice>();
-        foreach (var (switches, load, joined) in Kinds(spec))
+        var kinds = Kinds(spec).ToList();
+        foreach (var ((switches, load, joined), i) in kinds.Select((k, i) => (k, i)))
         {
             if (stop.IsCancellationRequested)
             {
@@ -56,7 +64,9 @@ public static class ChainTradeOff
                 MostBoxes = Math.Min(spec.MostBoxes, MostBoxes),
                 WithCertificate = false,
             };
-            var found = ChainSearch.Find(asked, null, stop);
+            var told = progress is null ? null : new OneOf(progress, i, kinds.Count);
+            told?.Report(new(0, 0, double.PositiveInfinity, 0));
+            var found = ChainSearch.Find(asked, told, stop);
             if (found.Found)
             {
                 choices.Add(new(Rated(found, load), switches, load, joined));
@@ -110,6 +120,19 @@ public static class ChainTradeOff
                 yield return (spec.Switches - less, 1, joined);
             }
         }
+    }
+
+    // One search among several, as a part of the whole.
+    private sealed class OneOf(IProgress<ChainProgress> whole, int place, int count) : IProgress<ChainProgress>
+    {
+        public void Report(ChainProgress value) =>
+            whole.Report(
+                value with
+                {
+                    Share = (place + value.Share) / count,
+                    Of = string.Create(CultureInfo.InvariantCulture, $"runner-up {place + 1} of {count}"),
+                }
+            );
     }
 
     private static bool Same(ChainChoice a, ChainChoice b) =>

@@ -107,9 +107,9 @@ public sealed record BleedRow(
 
 /// <summary>The fuse in the supply.</summary>
 /// <param name="WorkingA">Greatest working current, in amperes.</param>
-/// <param name="RatingA">The rating to take, in amperes.</param>
+/// <param name="RatingA">The rating to take, in amperes; null where no fuse of the list bears it.</param>
 /// <param name="Words">The reason.</param>
-public sealed record FuseRow(double WorkingA, double RatingA, string Words);
+public sealed record FuseRow(double WorkingA, double? RatingA, string Words);
 
 /// <summary>What is soldered, as data for paper and page.</summary>
 /// <param name="Leads">The wiring schedule.</param>

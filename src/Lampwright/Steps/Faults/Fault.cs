@@ -38,11 +38,17 @@ public enum FaultKind
 
     /// <summary>A rotary switch between two positions that closes none.</summary>
     BetweenPositions,
+
+    /// <summary>A rotary switch between two positions that closes both, or a bridge between their lugs.</summary>
+    BothPositions,
+
+    /// <summary>A rotary switch whose wiper stays where it is whatever the knob says.</summary>
+    SelectorStuck,
 }
 
 /// <summary>One single fault.</summary>
 /// <param name="Kind">What goes wrong.</param>
-/// <param name="First">Index of the switch, resistor or lead.</param>
+/// <param name="First">Index of the switch, resistor or lead; of the first of two positions.</param>
 /// <param name="Second">Index of the second lead; −1 where there is none.</param>
 public readonly record struct Fault(FaultKind Kind, int First = -1, int Second = -1);
 
@@ -63,6 +69,22 @@ public static class FaultList
         if (circuit.Spec is { Arrangement: Arrangement.Selector, Selector: not SelectorKind.MakeBeforeBreak })
         {
             all.Add(new(FaultKind.BetweenPositions));
+        }
+
+        if (circuit.Spec is { Arrangement: Arrangement.Selector, Selector: not SelectorKind.BreakBeforeMake })
+        {
+            for (var k = 0; k + 1 < circuit.Contacts.Count; k++)
+            {
+                all.Add(new(FaultKind.BothPositions, k));
+            }
+        }
+
+        if (circuit.Spec.Arrangement == Arrangement.Selector && circuit.Contacts.Count > 1)
+        {
+            for (var k = 0; k < circuit.Contacts.Count; k++)
+            {
+                all.Add(new(FaultKind.SelectorStuck, k));
+            }
         }
 
         for (var k = 0; k < circuit.Resistors.Count; k++)
@@ -98,8 +120,11 @@ public static class FaultList
     {
         ArgumentNullException.ThrowIfNull(circuit);
         string Lead(int i) => circuit.Leads[i].Name;
+        var selects = circuit.Spec.Arrangement == Arrangement.Selector;
         return fault.Kind switch
         {
+            FaultKind.SwitchOpen when selects => Text($"selector position {fault.First + 1} open"),
+            FaultKind.SwitchClosed when selects => Text($"selector position {fault.First + 1} always closed"),
             FaultKind.SwitchOpen => $"{circuit.Contacts[fault.First].Name} never closes",
             FaultKind.SwitchClosed => $"{circuit.Contacts[fault.First].Name} never opens",
             FaultKind.ResistorOpen => $"{circuit.Resistors[fault.First].Name} open",
@@ -110,8 +135,12 @@ public static class FaultList
             FaultKind.PlatePulled => "plug of the switch plate pulled while powered",
             FaultKind.EmitterPulled => "emitter pulled off while powered, and put back",
             FaultKind.SupplyPulled => "supply plug pulled",
-            FaultKind.BetweenPositions => "selector between two positions",
+            FaultKind.BetweenPositions => "selector between two positions, none closed",
+            FaultKind.BothPositions => Text($"selector between {fault.First + 1} and {fault.First + 2}, both closed"),
+            FaultKind.SelectorStuck => Text($"selector stuck at {fault.First + 1}"),
             _ => "no fault",
         };
     }
+
+    private static string Text(FormattableString text) => FormattableString.Invariant(text);
 }

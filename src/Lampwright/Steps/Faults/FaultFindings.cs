@@ -45,10 +45,15 @@ public static class FaultFindings
                 yield return rule.At(
                     chain.Path,
                     $"{Capital(worst.What)}, at {worst.Position}: {worst.Words}{more}",
-                    worst.CurrentMostA is { } a ? Amps(Math.Max(a, worst.PeakA ?? 0)) : "the driver's own limit",
+                    worst.WorstA is { } a ? Amps(Math.Max(a, worst.WorstPeakA ?? 0)) : "the driver's own limit",
                     takes
                 );
             }
+        }
+
+        foreach (var word in OnWord(spec, faults))
+        {
+            yield return word;
         }
 
         if (
@@ -89,6 +94,53 @@ public static class FaultFindings
                 Text($"A closed contact carries up to {mostA:0.00} A; it is rated {rated:0.00} A."),
                 Amps(mostA),
                 Amps(rated)
+            );
+        }
+    }
+
+    /// <summary>What the supply's fuse has to say.</summary>
+    /// <param name="fuse">The fuse; null where the supply is not known.</param>
+    /// <param name="path">Path of the supply in the design file.</param>
+    public static IEnumerable<Finding> Judge(FuseRow? fuse, string path)
+    {
+        if (fuse is { RatingA: null })
+        {
+            yield return FaultRules.FuseBeyondList.At(
+                path,
+                Text(
+                    $"The supply carries {fuse.WorkingA:0.0} A at the brightest position; that asks for {SupplyFuse.LeastRatingA(fuse.WorkingA):0.0} A, and no fuse of the list has so much."
+                ),
+                Text($"{SupplyFuse.LeastRatingA(fuse.WorkingA):0.0} A")
+            );
+        }
+    }
+
+    // One line for each thing the file gives its word for, where a stop would stand without it.
+    private static IEnumerable<Finding> OnWord(FaultsSpec spec, IReadOnlyList<FaultResult> faults)
+    {
+        var limit = spec.Emitter.MostA;
+        foreach (var shorts in new[] { true, false })
+        {
+            var left = faults
+                .Where(f => f.Standing == FaultStanding.Excluded && f.Exceeds(limit))
+                .Where(f => f.Fault.Kind == FaultKind.ResistorShort == shorts)
+                .ToList();
+            if (left.Count == 0)
+            {
+                continue;
+            }
+
+            var amps = left.Any(f => f.WorstA is null) ? null : left.Max(f => f.WorstA);
+            var follows = amps is { } a ? Text($"up to {a:0.00} A") : "as much as the driver gives";
+            var (key, says) = shorts
+                ? (".part.fails", "the resistors fail open only")
+                : (".lead.apart", "the emitter's leads run apart from the chain's, with a plug that fits nowhere else");
+            yield return FaultRules.TakenOnWord.At(
+                spec.Chain.Path + key,
+                $"Taken on your word that {says}: {Some([.. left.Select(f => f.What)])} would be a stop. Were it not so, {follows} would flow"
+                    + (limit is { } most ? Text($", and the emitter bears {most:0.00} A.") : "."),
+                amps is { } flows ? Amps(flows) : "the driver's own limit",
+                limit is { } bears ? Amps(bears) : ""
             );
         }
     }

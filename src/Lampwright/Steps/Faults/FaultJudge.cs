@@ -1,5 +1,12 @@
 namespace Lampwright.Steps.Faults;
 
+/// <summary>The points of rest that a fault is judged by, at the position where it is worst.</summary>
+/// <param name="Point">With every part as stated.</param>
+/// <param name="Sound">The same position without the fault.</param>
+/// <param name="Corner">With the fault and every part as far off as it may be.</param>
+/// <param name="MostSenseV">Greatest voltage at the sense input over all positions and corners, in volts.</param>
+internal readonly record struct FaultPlayed(FaultPoint Point, FaultPoint Sound, FaultPoint Corner, double MostSenseV);
+
 /// <summary>Judges what survives one fault, and says it in words.</summary>
 internal static class FaultJudge
 {
@@ -8,12 +15,12 @@ internal static class FaultJudge
         FaultsSpec spec,
         Fault fault,
         string position,
-        in FaultPoint point,
-        in FaultPoint sound,
+        in FaultPlayed played,
         ReadOnlySpan<double> load,
         ReadOnlySpan<double> mostLoad
     )
     {
+        var (point, sound, corner) = (played.Point, played.Sound, played.Corner);
         var limits = spec.Limits ?? new FaultLimits();
         var dark = point.EmitterMostA < limits.Dark;
         var runs = fault.Kind != FaultKind.SupplyPulled && !point.Regulated;
@@ -29,7 +36,10 @@ internal static class FaultJudge
         var climbs = dark && runs && double.IsNaN(point.OutputV);
         var (over, resistors) = Parts(circuit, limits, load, mostLoad);
         double? most = climbs || double.IsInfinity(point.EmitterMostA) ? null : point.EmitterMostA;
-        var peak = Peak(spec, fault, point, sound, dark);
+        double? worst = climbs || double.IsInfinity(corner.EmitterMostA) ? null : corner.EmitterMostA;
+        var peak = Peak(spec, fault, point, sound, dark, spec.Driver.OverVoltageV);
+        var highV = Math.Max(spec.Driver.OverVoltageV ?? 0, spec.Corners?.OverMostV ?? 0);
+        var worstPeak = peak is null ? null : Peak(spec, fault, point, sound, dark, highV);
         var result = new FaultResult(
             fault,
             FaultList.Words(circuit, fault),
@@ -40,8 +50,10 @@ internal static class FaultJudge
             floating ? null : jump ?? Math.Max(0, point.SenseV),
             double.IsNaN(point.OutputV) ? null : point.OutputV,
             peak,
-            climbs ? Survival.Unknown : Emitter(spec, point, most, peak),
-            climbs ? Survival.Unknown : Driver(spec, limits, point, jump),
+            worst,
+            worstPeak,
+            climbs ? Survival.Unknown : Emitter(spec, point, worst, worstPeak),
+            climbs ? Survival.Unknown : Driver(spec, limits, played, jump),
             resistors,
             over,
             runs,
@@ -72,10 +84,17 @@ internal static class FaultJudge
     }
 
     // A peak is the emitter's exponential at the voltage limit, milliseconds long: above its limit it is a gamble, not a certain death.
-    private static double? Peak(FaultsSpec spec, Fault fault, in FaultPoint point, in FaultPoint sound, bool dark)
+    private static double? Peak(
+        FaultsSpec spec,
+        Fault fault,
+        in FaultPoint point,
+        in FaultPoint sound,
+        bool dark,
+        double? limitV
+    )
     {
         var opens = fault.Kind is FaultKind.LeadBroken or FaultKind.EmitterPulled or FaultKind.PlatePulled;
-        if (!opens || !dark || !point.AtVoltageLimit || spec.Driver.OverVoltageV is not { } volts)
+        if (!opens || !dark || !point.AtVoltageLimit || limitV is not { } volts)
         {
             return null;
         }
@@ -84,12 +103,13 @@ internal static class FaultJudge
         return spec.Emitter.CurrentA(volts, inSeries);
     }
 
-    private static Survival Emitter(FaultsSpec spec, in FaultPoint point, double? most, double? peak)
+    private static Survival Emitter(FaultsSpec spec, in FaultPoint point, double? worst, double? peak)
     {
         if (spec.Emitter.MostA is not { } limit)
         {
             return
                 point.EmitterMostA <= point.EmitterA
+                && worst is not null
                 && !(peak > spec.Driver.RatedA)
                 && point.EmitterA <= spec.Driver.RatedA
                 ? Survival.Yes
@@ -97,19 +117,19 @@ internal static class FaultJudge
         }
 
         return point.EmitterA > limit ? Survival.No
-            : most is null || most > limit || peak > limit || point.EmitterV < -1 ? Survival.Unknown
+            : worst is null || worst > limit || peak > limit || point.EmitterV < -1 ? Survival.Unknown
             : Survival.Yes;
     }
 
-    private static Survival Driver(FaultsSpec spec, FaultLimits limits, in FaultPoint point, double? jump)
+    private static Survival Driver(FaultsSpec spec, FaultLimits limits, in FaultPlayed played, double? jump)
     {
-        var driver = spec.Driver;
+        var (driver, point, corner) = (spec.Driver, played.Point, played.Corner);
         if (point.SenseV > limits.SensePinV)
         {
             return Survival.No;
         }
 
-        if (jump > limits.SensePinV)
+        if (jump > limits.SensePinV || (jump is null && played.MostSenseV > limits.SensePinV))
         {
             return Survival.Unknown;
         }
@@ -119,7 +139,9 @@ internal static class FaultJudge
             return driver.Over == OverVoltage.Unknown ? Survival.Unknown : Survival.Yes;
         }
 
-        var within = point.DriverMostA <= Math.Max(driver.RatedA * (1 + limits.OverRated), driver.LimitA ?? 0);
+        var most = Math.Max(point.DriverMostA, corner.DriverMostA);
+        var limitA = driver.LimitA is { } a ? Math.Max(a, spec.Corners?.LimitMostA ?? a) : 0;
+        var within = most <= Math.Max(driver.RatedA * (1 + limits.OverRated), limitA) * (1 + 1e-9);
         var low = driver.WindowLeastV is { } least && point.DriverMostA > 0 && point.OutputV < least;
         return !within ? Survival.Unknown
             : low

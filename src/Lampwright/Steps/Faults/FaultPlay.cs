@@ -6,11 +6,14 @@ namespace Lampwright.Steps.Faults;
 /// degree in every one resistance, with coefficients of one sign (Kirchhoff's trees): in the resistance of any one switch position it is
 /// monotone, so greatest and least current lie at positions where all switches stand at an end. Those and, for a switch, the positions in which
 /// it is alone, are solved; where the threshold holds at one end and a limit of the driver at the other, all positions are. Tests compare with
-/// all positions.
+/// all positions. Each is solved twice: with every part as stated, which is what one would measure, and at its worst corner, by which it is judged.
 /// <b>Validity</b>: one fault at a time. <b>Source</b>: Kirchhoff's theorem of trees. <b>Checked by</b>: solver, invariant.
 /// </remarks>
 public static class FaultPlay
 {
+    // Twice round has found the worst of every circuit tried; the third finds that nothing grew.
+    private static readonly int Rounds = 3;
+
     /// <summary>All faults, those that can harm the emitter first.</summary>
     /// <param name="spec">Chain, driver, emitter.</param>
     public static IReadOnlyList<FaultResult> All(FaultsSpec spec)
@@ -20,9 +23,12 @@ public static class FaultPlay
         var faults = FaultList.Of(circuit);
         var sound = new Dictionary<int, FaultPoint>();
         var results = new FaultResult[faults.Count];
+        var corners = spec.Corners is null
+            ? default
+            : new FaultCorners(circuit, spec, new double[3 * FaultCorners.Values(circuit)]);
         for (var i = 0; i < results.Length; i++)
         {
-            results[i] = Worst(circuit, spec, faults[i], sound);
+            results[i] = Worst(circuit, spec, faults[i], sound, corners);
         }
 
         var most = spec.Emitter.MostA;
@@ -51,6 +57,11 @@ public static class FaultPlay
             for (var k = 0; k < n; k++)
             {
                 places[count++] = 1 << k;
+            }
+
+            if (fault.Kind == FaultKind.BothPositions)
+            {
+                (places[0], count) = (1 << fault.First, 1);
             }
 
             if (n == 0)
@@ -91,7 +102,8 @@ public static class FaultPlay
         SenseCircuit circuit,
         FaultsSpec spec,
         Fault fault,
-        Dictionary<int, FaultPoint> sound
+        Dictionary<int, FaultPoint> sound,
+        FaultCorners corners
     )
     {
         Span<int> places = stackalloc int[circuit.Contacts.Count + 4];
@@ -102,15 +114,12 @@ public static class FaultPlay
         load.Clear();
         mostLoad.Clear();
         var count = Positions(circuit, fault, places);
-        var (worst, healthy, at, score) = (
-            default(FaultPoint),
-            default(FaultPoint),
-            places[0],
-            double.NegativeInfinity
-        );
+        var (at, score, senseV) = (places[0], double.NegativeInfinity, 0.0);
+        var (worst, healthy, corner) = (default(FaultPoint), default(FaultPoint), default(FaultPoint));
         var contact = spec.Chain.ContactOhm;
         var (held, free) = (false, false);
         var isSelector = circuit.Spec.Arrangement == Arrangement.Selector;
+        var rounds = Rounds;
         for (var i = 0; i < count; i++)
         {
             if (!sound.TryGetValue(places[i], out var well))
@@ -120,13 +129,15 @@ public static class FaultPlay
             }
 
             var point = FaultPoints.At(circuit, spec, fault, places[i], contact, watts, mostWatts);
-            (held, free) = (held || point.Regulated, free || !point.Regulated);
             Loads(circuit, watts, load);
             Loads(circuit, mostWatts, mostLoad);
-            var s = Score(point, well, spec);
+            var off = Off(spec, corners, fault, places[i], rounds, point, mostWatts, mostLoad);
+            (held, free) = (held || point.Regulated, free || !point.Regulated || !off.Point.Regulated);
+            senseV = Math.Max(senseV, off.MostSenseV);
+            var s = Score(point, off.Point, well, spec);
             if (s > score)
             {
-                (worst, healthy, at, score) = (point, well, places[i], s);
+                (worst, healthy, corner, at, score) = (point, well, off.Point, places[i], s);
             }
 
             // Where the threshold holds at one end and a limit of the driver at the other, the worst may lie between: then all are played.
@@ -138,27 +149,63 @@ public static class FaultPlay
                     places[k] = k;
                 }
 
-                (i, count) = (-1, places.Length);
+                (i, count, rounds) = (-1, places.Length, 0);
             }
         }
 
-        return FaultJudge.Of(circuit, spec, fault, circuit.Switches(at), worst, healthy, load, mostLoad);
+        if (rounds == 0)
+        {
+            var off = Off(spec, corners, fault, at, Rounds, corner, mostWatts, mostLoad);
+            (corner, senseV) = (off.Point, Math.Max(senseV, off.MostSenseV));
+        }
+
+        return FaultJudge.Of(
+            circuit,
+            spec,
+            fault,
+            circuit.Switches(at),
+            new(worst, healthy, corner, senseV),
+            load,
+            mostLoad
+        );
+    }
+
+    private static FaultCorner Off(
+        FaultsSpec spec,
+        FaultCorners corners,
+        Fault fault,
+        int closed,
+        int rounds,
+        in FaultPoint point,
+        Span<double> mostWatts,
+        Span<double> mostLoad
+    )
+    {
+        if (spec.Corners is null)
+        {
+            return new(point, point.SenseV);
+        }
+
+        var off = corners.Worst(fault, closed, rounds, mostWatts, mostLoad);
+
+        // A corner is never better than what is stated: a contact that is closed has its stated resistance among its ends, rounding aside.
+        return point.EmitterMostA > off.Point.EmitterMostA ? new(point, Math.Max(point.SenseV, off.MostSenseV)) : off;
     }
 
     // What is over the emitter's limit goes first, then what lies furthest from what the plate says.
-    private static double Score(in FaultPoint point, in FaultPoint sound, FaultsSpec spec)
+    private static double Score(in FaultPoint point, in FaultPoint corner, in FaultPoint sound, FaultsSpec spec)
     {
         var most = spec.Emitter.MostA ?? double.PositiveInfinity;
-        if (point.EmitterMostA > most || double.IsInfinity(point.EmitterMostA))
+        if (corner.EmitterMostA > most || double.IsInfinity(corner.EmitterMostA))
         {
-            return 1e6 + Math.Min(point.EmitterMostA, 1e9);
+            return 1e6 + Math.Min(corner.EmitterMostA, 1e9);
         }
 
         return Math.Abs(Math.Log(Math.Max(point.EmitterA, 1e-9) / Math.Max(sound.EmitterA, 1e-9)));
     }
 
     // The greatest load of each part over all positions, as a share of what it may take.
-    private static void Loads(SenseCircuit circuit, Span<double> watts, Span<double> load)
+    internal static void Loads(SenseCircuit circuit, Span<double> watts, Span<double> load)
     {
         for (var k = 0; k < watts.Length; k++)
         {

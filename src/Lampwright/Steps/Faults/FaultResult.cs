@@ -9,7 +9,7 @@ public enum FaultStanding
     /// <summary>Only how the light is built keeps it away, and the design does not say that it is built so.</summary>
     ByConstruction,
 
-    /// <summary>The design says that it is built so that it cannot happen.</summary>
+    /// <summary>Left out of the stops on the word of the design that it is built so that it cannot happen.</summary>
     Excluded,
 
     /// <summary>Any light has it, with a chain or without.</summary>
@@ -26,7 +26,9 @@ public enum FaultStanding
 /// <param name="SenseV">Voltage at the sense input in volts; null where the input hangs free.</param>
 /// <param name="OutputV">Output voltage of the driver in volts; null where nothing that is known holds it.</param>
 /// <param name="PeakA">Current peak when a broken connection comes back while powered, in amperes; null where there is none or it is not known.</param>
-/// <param name="Emitter">Whether the emitter survives.</param>
+/// <param name="WorstA">The greatest current at the worst corner of all parts and the driver, in amperes, by which the emitter is judged; null where nothing that is known holds it.</param>
+/// <param name="WorstPeakA">The peak with the driver's voltage limit at its greatest, in amperes; null where there is none.</param>
+/// <param name="Emitter">Whether the emitter survives, at the worst corner.</param>
 /// <param name="Driver">Whether the driver survives.</param>
 /// <param name="Resistors">Whether all resistors survive.</param>
 /// <param name="Overloaded">Name of the resistor that is loaded most over what it may take; empty where none is.</param>
@@ -44,6 +46,8 @@ public sealed record FaultResult(
     double? SenseV,
     double? OutputV,
     double? PeakA,
+    double? WorstA,
+    double? WorstPeakA,
     Survival Emitter,
     Survival Driver,
     Survival Resistors,
@@ -54,10 +58,18 @@ public sealed record FaultResult(
     string See
 )
 {
-    /// <summary>Whether the emitter's current can pass its limit; where the limit is not known, whether nothing holds the current.</summary>
+    /// <summary>Whether the emitter's current can pass its limit at the worst corner; where the limit is not known, whether nothing holds the current.</summary>
     /// <param name="mostA">The emitter's greatest current, null where it is not known.</param>
     public bool Exceeds(double? mostA) =>
         mostA is { } most
-            ? !(CurrentMostA <= most) || (Standing != FaultStanding.AnyLight && PeakA > most)
-            : CurrentMostA is null;
+            ? !(WorstA <= most) || (Standing != FaultStanding.AnyLight && WorstPeakA > most)
+            : WorstA is null;
+
+    /// <summary>Whether only the tolerances pass the emitter's limit: with every part as stated it holds.</summary>
+    /// <param name="mostA">The emitter's greatest current, null where it is not known.</param>
+    public bool IsNarrow(double? mostA) =>
+        mostA is { } most
+        && Exceeds(most)
+        && CurrentMostA <= most
+        && (Standing == FaultStanding.AnyLight || !(PeakA > most));
 }

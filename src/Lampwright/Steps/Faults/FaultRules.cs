@@ -52,7 +52,26 @@ public static class FaultRules
         "the switch's data sheet"
     );
 
+    /// <summary>No fuse of the list bears the supply's current.</summary>
+    public static readonly Rule FuseBeyondList = new(
+        "STP055",
+        "No cartridge fuse bears the supply's current",
+        Severity.Warn,
+        "Take a higher supply voltage, or let somebody who is licensed for it choose link or breaker, holder and leads.",
+        "rated currents of IEC 60127-2 (memory)"
+    );
+
+    /// <summary>A fault that would be a stop is left out because the file says that it cannot happen.</summary>
+    public static readonly Rule TakenOnWord = new(
+        "STP056",
+        "One fault over the emitter's limit is left out on your word",
+        Severity.Note,
+        "Look at the light itself before the first power and tick it there: the parts are metal strip, metal film or wirewound, the emitter's pair has its own way and a plug that fits nowhere else. If that is not so, take the line out of the file.",
+        "every single fault solved in the sense circuit; resistors that fail open only are not shorted, IEC 61347-1 clause 14 (memory); apart and no plug that fits: "
+            + Practice
+    );
+
     /// <summary>All rules of single faults.</summary>
     public static IReadOnlyList<Rule> All { get; } =
-    [FaultOverEmitter, FaultByConstruction, NoFloor, LooseLead, ContactOverRating];
+    [FaultOverEmitter, FaultByConstruction, NoFloor, LooseLead, ContactOverRating, FuseBeyondList, TakenOnWord];
 }

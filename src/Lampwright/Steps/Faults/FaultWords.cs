@@ -36,12 +36,21 @@ internal static class FaultWords
             );
         }
 
+        if (r.IsNarrow(spec.Emitter.MostA))
+        {
+            words += r.WorstA is not { } worst
+                ? " With parts and driver as far off as they may be nothing holds it."
+                : Text(
+                    $" With parts and driver as far off as they may be it is {Math.Max(worst, r.WorstPeakA ?? 0):0.000} A, over the {spec.Emitter.MostA:0.000} A that the emitter bears: by that it is judged."
+                );
+        }
+
         if (r.Standing == FaultStanding.Excluded)
         {
             words +=
                 r.Fault.Kind == FaultKind.ResistorShort
-                    ? " Parts of this kind do not fail short; a drop of solder does it: look for one."
-                    : " The emitter's leads run apart from the chain's, so that it cannot happen.";
+                    ? " Left out of the stops on your word that these parts fail open only (steps.part.fails); a drop of solder shorts them all the same: look for one."
+                    : " Left out of the stops on your word that the emitter's leads run apart from the chain's (steps.lead.apart).";
         }
 
         return (words, see);

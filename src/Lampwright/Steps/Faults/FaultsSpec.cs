@@ -2,7 +2,7 @@ using Lampwright.Steps.Ways;
 
 namespace Lampwright.Steps.Faults;
 
-/// <summary>The emitter as a straight line: nothing below the knee, then volts that rise with the current.</summary>
+/// <summary>The emitter as a straight line, nothing below the knee, then volts that rise with the current, and the curve that it begins from where that is known.</summary>
 /// <param name="KneeV">Voltage at which it begins to conduct, in volts; ≥ 0.</param>
 /// <param name="SlopeOhm">Rise of the voltage with the current, in ohm; above 0.</param>
 /// <param name="MostA">Greatest current it bears, in amperes; null where it is not known.</param>
@@ -31,8 +31,8 @@ public sealed record EmitterStraight(
 
     /// <summary>The chord of an emitter's curve from one current to twice of it: between them it gives too much current, beyond them too little.</summary>
     /// <remarks>
-    /// <b>Validity</b>: currents up to twice the working one. Beyond, the curve bends below the chord, and a voltage limit lets through some per
-    /// cent more (3 % to 17 % at four times); a peak is read from the curve itself. <b>Source</b>: diode equation. <b>Checked by</b>: invariant.
+    /// Where a solution begins; it ends on the curve itself. The chord alone would be on the unsafe side beyond (a voltage limit lets through 3 % to 17 % more
+    /// at four times the current) and below (the curve conducts where the chord does not). <b>Source</b>: diode equation. <b>Checked by</b>: invariant.
     /// </remarks>
     /// <param name="model">The emitter.</param>
     /// <param name="currentA">Working current in amperes; above 0.</param>
@@ -55,20 +55,26 @@ public sealed record EmitterStraight(
 /// <param name="Emitter">The emitter as a straight line.</param>
 /// <param name="AirK">Temperature of the air round the resistors, in kelvin.</param>
 /// <param name="Limits">Rules of thumb, null for the house's own.</param>
+/// <param name="Corners">How far parts and driver may be off; null plays at nominal only.</param>
 public sealed record FaultsSpec(
     ChainSpec Chain,
     DriverModel Law,
     DriverSpec Driver,
     EmitterStraight Emitter,
     double AirK = 313.15,
-    FaultLimits? Limits = null
+    FaultLimits? Limits = null,
+    CornerSpec? Corners = null
 )
 {
     /// <summary>Sense threshold in volts.</summary>
     public double ThresholdV => Law.ThresholdV;
 
-    /// <summary>Least resistance on the board that keeps the current at what the emitter bears, in ohm; null where that is not known.</summary>
-    public double? FloorOhm => Emitter.MostA is { } most ? Law.SenseOhm(most) : null;
+    /// <summary>Least nominal resistance on the board that keeps the current at what the emitter bears, at the worst corner, in ohm; null where that is not known.</summary>
+    public double? FloorOhm =>
+        Emitter.MostA is not { } most ? null
+        : Corners is not { } off ? Law.SenseOhm(most)
+        : Law.With(1 + off.ThresholdShare, 1, 1).SenseOhm(most)
+            / (1 - Math.Min(0.9, off.Tolerance + off.AgeShare + Chain.Fixed.DriftShare));
 }
 
 /// <summary>Rules of thumb for what survives.</summary>

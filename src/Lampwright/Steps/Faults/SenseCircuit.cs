@@ -58,7 +58,7 @@ public sealed class SenseCircuit
             leads.Add(new("tap", sense, q, lead));
             if (spec.FallbackOhm is { } fallback)
             {
-                parts.Add(new("fallback", sense, low, fallback, null, true));
+                parts.Add(new("fallback", sense, low, fallback, null, true, DriftShare: spec.Fixed.DriftShare));
             }
         }
         else
@@ -105,7 +105,18 @@ public sealed class SenseCircuit
     )
     {
         SenseResistor One(string called, int from, int to, ResistorPart p) =>
-            new(called, from, to, p.Ohm, p.AllowedW(airK), position < 0, p.RisePerWattK, position);
+            new(
+                called,
+                from,
+                to,
+                p.Ohm,
+                p.AllowedW(airK),
+                position < 0,
+                p.RisePerWattK,
+                position,
+                p.DriftShare,
+                p.Tolerance
+            );
         if (part.Pair is not { } pair)
         {
             parts.Add(One(name, a, b, part));
@@ -130,7 +141,7 @@ public sealed class SenseCircuit
     {
         // Of the kind of the fixed resistor's parts.
         var kind = spec.Fixed.Soldered()[0];
-        return new(name, a, b, ohm, kind.AllowedW(airK), true, kind.RisePerWattK);
+        return new(name, a, b, ohm, kind.AllowedW(airK), true, kind.RisePerWattK, DriftShare: kind.DriftShare);
     }
 
     /// <summary>Name of a node as the wiring sheet prints it.</summary>

@@ -72,6 +72,8 @@ public sealed record SenseLead(string Name, int Board, int Far, double Ohm);
 /// <param name="OnBoard">Whether it sits on the driver's board.</param>
 /// <param name="RisePerWattK">Its own rise over the air for each watt, in K/W.</param>
 /// <param name="Switch">Index of the switch of its position; −1 where it has none.</param>
+/// <param name="DriftShare">How far heat can move its resistance, as a share.</param>
+/// <param name="Tolerance">Its own tolerance as a share; null for that of all parts of the chain.</param>
 public sealed record SenseResistor(
     string Name,
     int A,
@@ -80,7 +82,9 @@ public sealed record SenseResistor(
     double? AllowedW,
     bool OnBoard,
     double RisePerWattK = 0,
-    int Switch = -1
+    int Switch = -1,
+    double DriftShare = 0,
+    double? Tolerance = null
 );
 
 /// <summary>A switch contact.</summary>

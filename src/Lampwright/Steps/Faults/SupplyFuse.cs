@@ -45,22 +45,34 @@ public static class SupplyFuse
     /// <summary>The fuse for a supply.</summary>
     /// <param name="inputW">Greatest input power, in watts; above 0.</param>
     /// <param name="leastV">Least supply voltage, in volts; above 0.</param>
-    /// <param name="powerFactor">Power factor; 1 for a direct supply.</param>
+    /// <param name="powerFactor">Power factor; null where the label does not say one. Counts on alternating current only.</param>
     /// <param name="isAc">Whether the supply alternates.</param>
-    public static FuseRow Of(double inputW, double leastV, double powerFactor, bool isAc)
+    public static FuseRow Of(double inputW, double leastV, double? powerFactor, bool isAc)
     {
-        var amps = Guard.Positive(inputW) / (Guard.Positive(leastV) * Guard.InRange(powerFactor, 0.05, 1));
+        var factor = isAc ? Guard.InRange(powerFactor ?? MainsPowerFactor.Of(inputW), 0.05, 1) : 1;
+        var amps = Guard.Positive(inputW) / (Guard.Positive(leastV) * factor);
         var least = LeastRatingA(amps);
-        var rating = Ratings.FirstOrDefault(r => r >= least * (1 - 1e-9), Math.Ceiling(least));
+        var rating = Ratings.Where(r => r >= least * (1 - 1e-9)).Select(r => (double?)r).FirstOrDefault();
         var where = isAc
             ? "in the live conductor at the inlet, before the switch, time-lag for the driver's inrush"
             : "at the battery's pole, rated for its short-circuit current; the lead behind it must bear the fuse's rating";
+        var taken =
+            isAc && powerFactor is null
+                ? Text($" (power factor taken as {factor:0.0}, driver.power_factor tells it)")
+                : "";
+        var take = rating is { } known
+            ? Text($"next rating {known:0.###} A, {where}.")
+            : Text(
+                $"more than the {Ratings[^1]:0} A where the cartridge fuses of this list end. No fuse is named: a link or breaker for that, with its holder and its leads, {where}, is chosen by somebody who is licensed for it."
+            );
         return new(
             amps,
             rating,
-            FormattableString.Invariant(
-                $"{amps:0.00} A at the brightest position and the least supply voltage; over 0.75, since a fuse of the UL type carries 75 % of its rating for good: {least:0.00} A; next rating {rating:0.###} A, {where}. It protects leads and supply against a short, not the emitter: no fuse is fast enough for that."
+            Text(
+                $"{amps:0.00} A at the brightest position and the least supply voltage{taken}; over 0.75, since a fuse of the UL type carries 75 % of its rating for good: {least:0.00} A; {take} It protects leads and supply against a short, not the emitter: no fuse is fast enough for that."
             )
         );
     }
+
+    private static string Text(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -6,12 +6,20 @@ namespace Lampwright.Steps.Faults;
 /// <param name="ThresholdShare">How far the threshold may be off, as a share.</param>
 /// <param name="LeadShare">How far the leads may be off, as a share.</param>
 /// <param name="RiseShare">How far the resistors' own rise may be off, as a share.</param>
+/// <param name="LawPerE">How far the current may be off for each factor e of sense resistance away from where the threshold was found, as a share; for faults.</param>
+/// <param name="AgeShare">How far a resistor drifts over its life, as a share; for faults.</param>
+/// <param name="LimitMostA">Greatest value of the driver's own limit, in amperes; null for the one stated. For faults.</param>
+/// <param name="OverMostV">Greatest value of the driver's voltage limit, in volts; null for the one stated. For faults.</param>
 public sealed record CornerSpec(
     double Tolerance,
     double FixedTolerance,
     double ThresholdShare,
     double LeadShare = 0.07,
-    double RiseShare = 0.30
+    double RiseShare = 0.30,
+    double LawPerE = 0,
+    double AgeShare = 0,
+    double? LimitMostA = null,
+    double? OverMostV = null
 )
 {
     /// <summary>Factor of a position at an end of its tolerance; two parts of a position stand at the same end.</summary>

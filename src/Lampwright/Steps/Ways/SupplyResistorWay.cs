@@ -88,7 +88,7 @@ internal static class SupplyResistorWay
         }
 
         return f is { Alternating: true, KnownPowerFactor: null }
-            ? WayBench.Text($" (power factor taken as {WayExamples.PowerFactor:0.0})")
+            ? WayBench.Text($" (power factor taken as {f.PowerFactor:0.0})")
             : "";
     }
 }

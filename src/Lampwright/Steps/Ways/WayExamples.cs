@@ -6,9 +6,6 @@ internal static class WayExamples
     /// <summary>Mains where no supply is given, in volts.</summary>
     public static double MainsV => 230;
 
-    /// <summary>Power factor of a driver that does not say.</summary>
-    public static double PowerFactor => 0.9;
-
     /// <summary>Efficiency of a step-down converter.</summary>
     public static double ConverterEfficiency => 0.92;
 

@@ -37,7 +37,7 @@ internal sealed class WayFacts
         SupplyV = KnownSupplyV ?? WayExamples.MainsV;
         SupplyOhm = Sound(spec.Supply?.Ohm) ?? 0;
         KnownPowerFactor = around.PowerFactor is > 0.05 and <= 1 ? around.PowerFactor : null;
-        PowerFactor = Alternating ? KnownPowerFactor ?? WayExamples.PowerFactor : 1;
+        PowerFactor = Alternating ? KnownPowerFactor ?? MainsPowerFactor.Of(SetA * ColdV / Efficiency) : 1;
         InputLeastV = Sound(around.InputLeastV);
         InputOnV = Sound(around.InputOnV);
         InputOffV = Sound(around.InputOffV);

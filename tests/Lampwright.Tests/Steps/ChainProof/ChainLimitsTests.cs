@@ -232,6 +232,48 @@ public class ChainLimitsTests
     }
 
     [Fact]
+    public void Every_runner_up_tells_how_far_it_is_and_a_stop_keeps_those_that_were_found()
+    {
+        var spec = E24(Five, 4, 1.5) with { Joined = true, LeastOhm = 0.01, MostOhm = 1 };
+        spec = spec with { Stock = [.. spec.Stock.Where((_, i) => i % 3 == 0)] };
+        var told = new Heard();
+        var all = ChainTradeOff.Of(spec, TestContext.Current.CancellationToken, told);
+        var kinds = told.All.Select(p => p.Of).Distinct().ToList();
+        Assert.True(kinds.Count >= all.Count, string.Join(", ", kinds));
+        Assert.Equal($"runner-up 1 of {kinds.Count}", kinds[0]);
+        Assert.Contains(told.All, p => double.IsFinite(p.BestError) && p.Gap >= -1e-12 && p.Boxes > 0);
+        Assert.Equal(told.All.Select(p => p.Share).Order(), told.All.Select(p => p.Share));
+        Assert.InRange(told.All[^1].Share, 0, 1);
+
+        using var stop = new CancellationTokenSource();
+        var some = ChainTradeOff.Of(
+            spec,
+            stop.Token,
+            new Heard(p => Stop(p.Of.StartsWith("runner-up 3", StringComparison.Ordinal), stop))
+        );
+        Assert.InRange(some.Count, 1, 3);
+    }
+
+    private static void Stop(bool now, CancellationTokenSource stop)
+    {
+        if (now)
+        {
+            stop.Cancel();
+        }
+    }
+
+    private sealed class Heard(Action<ChainProgress>? also = null) : IProgress<ChainProgress>
+    {
+        public List<ChainProgress> All { get; } = [];
+
+        public void Report(ChainProgress value)
+        {
+            All.Add(value);
+            also?.Invoke(value);
+        }
+    }
+
+    [Fact]
     public void Trade_off_has_no_chain_that_another_beats()
     {
         var spec = E24(Five, 4, 1.5) with { Joined = true, LeastOhm = 0.01, MostOhm = 1 };

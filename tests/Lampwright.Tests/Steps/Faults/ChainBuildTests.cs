@@ -73,7 +73,7 @@ public class ChainBuildTests
     {
         var fuse = SupplyFuse.Of(watts, volts, factor, isAc);
         Assert.Equal(working, fuse.WorkingA, 9);
-        Assert.Equal(rating, fuse.RatingA, 9);
+        Assert.Equal(rating, fuse.RatingA!.Value, 9);
         Assert.True(fuse.RatingA * 0.75 >= fuse.WorkingA);
     }
 

@@ -20,7 +20,10 @@ public class FaultRulesTests
 
     [Fact]
     public void All_rules_are_listed() =>
-        Assert.Equal(["STP045", "STP046", "STP047", "STP048", "STP049"], FaultRules.All.Select(r => r.Code));
+        Assert.Equal(
+            ["STP045", "STP046", "STP047", "STP048", "STP049", "STP055", "STP056"],
+            FaultRules.All.Select(r => r.Code)
+        );
 
     // The worst that is left in the series chain is the fixed resistor alone: 2.0 A at 0.39 V over 0.195 ohm.
     [Theory]
@@ -83,4 +86,59 @@ public class FaultRulesTests
     [InlineData(1.5, true)]
     public void A_contact_bears_the_brightest_position(double ratedA, bool raised) =>
         Assert.Equal(raised, Raises(FaultRules.ContactOverRating, FaultChains.Series with { ContactMostA = ratedA }));
+
+    [Fact]
+    public void What_is_taken_on_the_maker_s_word_stands_where_the_stop_would()
+    {
+        var chain = FaultChains.Series with { Fails = FailureKind.ShortOrOpen, LeadsApart = false };
+        Assert.False(Raises(FaultRules.TakenOnWord, chain));
+        Assert.True(Raises(FaultRules.TakenOnWord, chain with { LeadsApart = true }));
+        Assert.True(Raises(FaultRules.TakenOnWord, chain with { Fails = FailureKind.Open }));
+
+        var spec = FaultChains.Spec(FaultChains.Series);
+        var faults = FaultPlay.All(spec);
+        var said = FaultFindings.Judge(spec, faults, 1.5, 0.3).Where(f => f.Rule == FaultRules.TakenOnWord).ToList();
+        Assert.Equal(["steps.part.fails", "steps.lead.apart"], said.Select(f => f.Path));
+        Assert.Contains("R0 short", said[0].Message, StringComparison.Ordinal);
+        Assert.Contains("the emitter bears 2.00 A", said[0].Message, StringComparison.Ordinal);
+        Assert.Contains("leads LED − and back touch", said[1].Message, StringComparison.Ordinal);
+        Assert.All(
+            faults.Where(f => f.Standing == FaultStanding.Excluded),
+            f => Assert.Contains("on your word", f.Words, StringComparison.Ordinal)
+        );
+    }
+
+    // A driver whose own limit holds needs nobody's word.
+    [Fact]
+    public void No_word_is_asked_for_where_nothing_would_stop() =>
+        Assert.False(
+            Raises(
+                FaultRules.TakenOnWord,
+                FaultChains.Spec(FaultChains.Series, driver: FaultChains.Driver with { LimitA = 1.9 })
+            )
+        );
+
+    [Theory]
+    [InlineData(24 * 23.9, 24.0, true)]
+    [InlineData(24 * 24.1, 24.0, false)]
+    public void A_fuse_is_named_as_far_as_the_list_goes(double watts, double volts, bool named)
+    {
+        var fuse = SupplyFuse.Of(watts, volts, null, false);
+        Assert.Equal(named ? 32 : null, fuse.RatingA);
+        var said = FaultFindings.Judge(fuse, "place.supply").ToList();
+        Assert.Equal(named ? 0 : 1, said.Count);
+        Assert.Equal(named, fuse.Words.Contains("next rating 32 A", StringComparison.Ordinal));
+        Assert.Equal(!named, fuse.Words.Contains("No fuse is named", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_power_factor_that_nobody_gave_is_taken_in_one_place_and_said()
+    {
+        var taken = SupplyFuse.Of(69, 230, null, true);
+        Assert.Equal(69 / (230 * 0.9), taken.WorkingA, 9);
+        Assert.Contains("power factor taken as 0.9", taken.Words, StringComparison.Ordinal);
+        Assert.Equal(20 / (230 * 0.6), SupplyFuse.Of(20, 230, null, true).WorkingA, 9);
+        Assert.DoesNotContain("taken as", SupplyFuse.Of(69, 230, 0.95, true).Words, StringComparison.Ordinal);
+        Assert.Equal(69.0 / 24, SupplyFuse.Of(69, 24, null, false).WorkingA, 9);
+    }
 }
