@@ -15,6 +15,13 @@ internal static class FirstPowerPage
     private const string byMeter =
         "Power, dimmest position, a meter in the dummy load's lead for the amps. Then one position brighter at a time.";
 
+    private const string byLooseLead =
+        "Pull each lead of the chain once with the plug out, power, look: the current is none or small, never more than in the brightest position. Plug out before it goes back.";
+
+    // A trial must not be the fault that kills the driver.
+    private const string byTug =
+        "Tug at each lead of the chain and at each lug, plug out. No lead is pulled off for a trial under power here: emitter or driver is not sure to bear it (single faults).";
+
     private static readonly string[] order =
     [
         "Plug out, capacitors measured below 10 V. Emitter off, its pair unplugged at the driver.",
@@ -24,7 +31,7 @@ internal static class FirstPowerPage
         "Where potting was taken out: insulation and the path of its heat are restored, checked, and written down here: ______________________",
         "Dummy load before the emitter: power resistors of the volts and amps of the dimmest position, across LED + and LED −. Clear of everything, it gets hot.",
         byDrop,
-        "Pull each lead of the chain once with the plug out, power, look: the current is none or small, never more than in the brightest position. Plug out before it goes back.",
+        byLooseLead,
         "Plug out, wait, measure below 10 V. Only now the emitter in place of the dummy load. Never connect an emitter to a live driver: what its output holds goes through it at once.",
         "Emitter, dimmest position, diffuser on, a thermometer on the sink. Then the test sheet.",
     ];
@@ -36,11 +43,18 @@ internal static class FirstPowerPage
     private const string byWay =
         "Looked at, since the stop against it is left out on your word: the emitter's pair has a way of its own, touches no lead of the chain when pulled, and its plug fits nowhere else.";
 
+    private static bool BearsLooseLead(StepsAnswer steps) =>
+        steps
+            .Faults.Where(f => f is { Fault.Kind: FaultKind.LeadBroken, Standing: FaultStanding.Counts })
+            .All(f => f is { Emitter: Survival.Yes, Driver: Survival.Yes, Resistors: Survival.Yes });
+
     private static IEnumerable<string> Lines(StepsAnswer steps)
     {
         foreach (var (line, i) in order.Select((l, i) => (l, i)))
         {
-            yield return line == byDrop && steps.Build!.Fixed.Count == 0 ? byMeter : line;
+            yield return line == byDrop && steps.Build!.Fixed.Count == 0 ? byMeter
+            : line == byLooseLead && !BearsLooseLead(steps) ? byTug
+            : line;
             if (i != 1)
             {
                 continue;

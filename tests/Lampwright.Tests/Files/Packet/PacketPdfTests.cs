@@ -2,6 +2,7 @@ using System.Globalization;
 using Lampwright.Design;
 using Lampwright.Evaluation;
 using Lampwright.Files.Packet;
+using Lampwright.Steps.Faults;
 using Lampwright.Tests.Files.Fixtures;
 using UglyToad.PdfPig;
 
@@ -56,6 +57,38 @@ public sealed class PacketPdfTests
             p.Contains("Labels", StringComparison.Ordinal) && p.Contains("toggles", StringComparison.Ordinal)
         );
         Assert.Contains("%stopsA", labels, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void First_power_asks_for_no_trial_that_something_is_not_sure_to_bear_and_ticks_what_was_taken_on_word()
+    {
+        var light = Wired();
+        var faults = light.Steps!.Faults;
+        string First(Func<FaultResult, FaultResult> change) =>
+            Pages(SampleLight.Design(), light with { Steps = light.Steps with { Faults = [.. faults.Select(change)] } })
+                .Single(p => p.Contains("tickeachline", StringComparison.Ordinal));
+        var fine = First(f =>
+            f with
+            {
+                Emitter = Survival.Yes,
+                Driver = Survival.Yes,
+                Resistors = Survival.Yes,
+                Standing = f.Standing == FaultStanding.Excluded ? FaultStanding.ByConstruction : f.Standing,
+            }
+        );
+        Assert.Contains("Pulleachleadofthechainonce", fine, StringComparison.Ordinal);
+        Assert.DoesNotContain("onyourword", fine, StringComparison.Ordinal);
+        var risky = First(f =>
+            f.Fault.Kind switch
+            {
+                FaultKind.LeadBroken => f with { Driver = Survival.Unknown, Standing = FaultStanding.Counts },
+                FaultKind.ResistorShort => f with { Standing = FaultStanding.Excluded },
+                _ => f,
+            }
+        );
+        Assert.DoesNotContain("Pulleachleadofthechainonce", risky, StringComparison.Ordinal);
+        Assert.Contains("Noleadispulledoffforatrial", risky, StringComparison.Ordinal);
+        Assert.Contains("onyourword", risky, StringComparison.Ordinal);
     }
 
     [Fact]
