@@ -55,6 +55,9 @@ public sealed class PreparedEvaluation
     /// <summary>What the comparison of ways is told, at the usual temperatures; null where the design says too little.</summary>
     internal WaysSpec? WaysSpec => _ways?.Inputs.Spec;
 
+    /// <summary>The box, for those who look into it.</summary>
+    internal BoxStudy? Box => _box;
+
     internal PreparedEvaluation(LightDesign design, IReadOnlyList<Reading> readings, IReadOnlyList<Finding> notes)
     {
         (_design, _readings) = (design, readings);
@@ -101,15 +104,14 @@ public sealed class PreparedEvaluation
             _findings.AddRange(CoupledFindings.Of(_light, _nominal, _working, _air, residualK));
 
             // The last guess of a loop that found no rest is no answer: nothing that hangs on it is shown.
-            _settled = CoupledFindings.IsSettled(residualK) ? _light : null;
+            _settled = CoupledFindings.IsSettled(residualK) && _light.Trouble is null ? _light : null;
             _faults = _settled is null ? null : ChainFaults.Of(_settled, _nominal);
             _findings.AddRange(_faults?.Findings ?? []);
         }
 
         if (_settled is { HasSink: true } cooled)
         {
-            var sheet = SheetPanelsMap.Of(design, cooled.Inputs.Parts, made, fitUp);
-            _box = new(cooled, new(cooled, sheet, made), _x, _nominal);
+            _box = new(cooled, cooled.Inputs.Map, _x, _nominal);
             _section = new(design, made, fitUp, things, _box);
         }
 

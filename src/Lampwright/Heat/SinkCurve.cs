@@ -35,6 +35,9 @@ public sealed class SinkCurve
     /// <summary>Flow of the fan at 15 K of rise, m³/s of ambient air; 0 with the fan stopped.</summary>
     public double FlowM3PerS { get; }
 
+    /// <summary>Heat of other emitters on the same sink, W, which its rise counts with that of the light's emitter.</summary>
+    public double OtherW => otherW;
+
     /// <summary>Static pressure of the fan at that flow, Pa; 0 with the fan stopped.</summary>
     public double PressurePa { get; }
 
@@ -119,7 +122,8 @@ public sealed class SinkCurve
 
     /// <summary>Base and hottest footprint at once, for a loop that needs them often.</summary>
     /// <param name="heatW">Heat of the light's emitter, W; below 0 counts as 0.</param>
-    internal (double BaseK, double SourceK) RisesK(double heatW)
+    /// <param name="share">Share of the heat that leaves over the sink's own faces, above 0; sheet that it is screwed to takes the rest.</param>
+    internal (double BaseK, double SourceK) RisesK(double heatW, double share = 1)
     {
         var own = Math.Max(0, heatW);
         if (own + otherW <= 0)
@@ -127,7 +131,7 @@ public sealed class SinkCurve
             return (0, 0);
         }
 
-        var log = Math.Log(own + otherW);
+        var log = Math.Log((own + otherW) * share);
         var rise = baseRise.RiseAtLogK(log);
         var above = Above(own, log, 0);
         for (var i = baseRise.LogHeats.Length; i < conduction.Length; i += baseRise.LogHeats.Length)

@@ -16,7 +16,6 @@ internal static class WholeLightInputs
         var (e, drv, steps) = (d.Emitters.Single(), d.Drivers.Single(), d.Steps!);
         var (sink, fan, layer) = (d.Sinks.Single(), d.Fans.Single(), d.Interfaces.Single());
         var tray = d.Parts.Single(p => p.Name == "tray");
-        var box = d.Parts.Single(p => p.Name == "driver_box");
         var funnel = d.Parts.Single(p => p.Panels is not null).Panels!;
         var (reflector, diffuser) = (d.Reflectors.Single(), d.Diffusers.Single());
         Assert.Equal("aluminium 6063", sink.Material);
@@ -93,13 +92,6 @@ internal static class WholeLightInputs
                 wall_reflectance = reflector.Reflectance.Nominal,
                 specular = reflector.Specular.Nominal,
                 base_reflectance = BaseReflectance,
-            },
-            box = new
-            {
-                face_m = Numbers(box.Face!.Width, box.Face.Height),
-                wall_m = box.Flanges[0].Height.Nominal,
-                emissivity = d.Sheets.Single(s => s.Name == box.Sheet).Emissivity.Nominal,
-                case_m = Numbers(drv.Box!.Width, drv.Box.Height, drv.Box.Depth),
             },
         };
     }

@@ -3,8 +3,8 @@
 
 Reads what a design gives (JSON on standard input, SI units, temperatures in kelvin, ohms, amperes) and writes, for each scene with the fan
 running and each switch position, what current, light and heat come to. Nothing here knows how Lampwright does it: every
-switch position is ONE system of equations for scipy's fsolve (current, junction, base, flow, share of air beside the fins, skin and air of the
-driver's box, and the temperature of every resistor at once), the optics are a walk of random rays, films and losses are written straight from
+switch position is ONE system of equations for scipy's fsolve (current, junction, base, flow, share of air beside the fins, air of the chain
+as it is told, and the temperature of every resistor at once), the optics are a walk of random rays, films and losses are written straight from
 their sources, and the air is that of Lemmon and Jacobsen 2004.
 
 Left out on purpose: natural convection beside the fan (below 0.1 % here).
@@ -295,31 +295,8 @@ def open_ratio(o):
 # ---- the whole ------------------------------------------------------------------------------------------------------
 
 
-def plates(box, rise, ambient, pressure):
-    """Heat of the driver's box: its cover (McAdams, hot face up) and its walls (Churchill and Chu 1975), and radiation."""
-    air = Air(ambient + rise / 2, pressure)
-    w, h, wall = box["face_m"][0], box["face_m"][1], box["wall_m"]
-    length = w * h / (2 * (w + h))
-    ra = air.rayleigh(rise, length)
-    up = max(0.54 * ra**0.25, 0.15 * ra ** (1 / 3)) * air.k / length
-    ra = air.rayleigh(rise, wall)
-    side = (0.825 + 0.387 * ra ** (1 / 6) / (1 + (0.492 / air.pr) ** (9 / 16)) ** (8 / 27)) ** 2 * air.k / wall
-    black = box["emissivity"] * SIGMA * ((ambient + rise) ** 4 - ambient**4)
-    return w * h * (up * rise + black) + 2 * (w + h) * wall * (side * rise + black)
-
-
-def inside(box, drop, ambient, pressure):
-    """Heat from the air of the box to its panels: h = 1.42 (dT/L)^1/4 thinned by the density, and radiation of the driver's case."""
-    thin = 1.42 * math.sqrt(pressure / (R_AIR * ambient) / 1.2)
-    w, h, wall = box["face_m"][0], box["face_m"][1], box["wall_m"]
-    x, y, z = box["case_m"]
-    case = min(2 * (x * y + y * z + x * z), w * h + 2 * (w + h) * wall)
-    film = thin * (w * h * (w * h / (2 * (w + h))) ** -0.25 + 2 * (w + h) * wall * wall**-0.25)
-    t = ambient + 20
-    return film * drop**1.25 + 0.8 * 4 * SIGMA * t**3 * case * drop
-
-
-def rest_point(g, emitter, sink, returned, ambient, closed, guess):
+def rest_point(g, emitter, sink, returned, ambient, closed, guess, sheet, told):
+    """One switch position; sheet under the sink takes so many watts for each kelvin of the base, and the chain's air is so warm."""
     p, drv, ch = sink.p, g["driver"], g["chain"]
     marked = [float(m.replace("R", ".")) for m in drv["marks"]]
     ohms = [1 / sum(1 / m for m in marked)] + ch["ohms"]
@@ -331,7 +308,7 @@ def rest_point(g, emitter, sink, returned, ambient, closed, guess):
     cool = Air(ambient, p)
 
     def electric(x):
-        i, air, hot = x[0], ambient + x[5], x[7:]
+        i, air, hot = x[0], ambient + x[4], x[6:]
         warm = [r * (1 + ch["tempco_per_k"] * (ambient + t - 298.15)) for r, t in zip(ohms, hot)]
         path = [r * contact / (r + contact) if c else r for r, c in zip(warm[1:], closed)]
         total = warm[0] + sum(path) + lead20 * (230 + air - 273.15) / 250
@@ -339,23 +316,21 @@ def rest_point(g, emitter, sink, returned, ambient, closed, guess):
         return total, watts
 
     def equations(x):
-        i, junction, rise, flow, skin, air, beside = x[0], ambient + x[1], x[2], x[3] / 3600, x[4], x[5], x[6]
+        i, junction, rise, flow, air, beside = x[0], ambient + x[1], x[2], x[3] / 3600, x[4], x[5]
         total, watts = electric(x)
         power = i * emitter.volts(i, junction)
         heat = power - emitter.lumens(i, junction) / g["emitter"]["radiation_lm_per_w"] * (1 - returned)
         inner = g["emitter"]["junction_to_case_k_per_w"] + tim
-        inner += sink.base_k_per_w(heat / (rise * sink.w * sink.l))
-        loss = power * (1 / drv["efficiency"] - 1) + sum(watts)
+        inner += sink.base_k_per_w((heat - sheet * rise) / (rise * sink.w * sink.l))
         inner_pa = sink.channels_pa(flow * (1 - beside), cool, Air(ambient + rise / 2, p))
         return [
             i * total / threshold - 1,
             rise + heat * inner - x[1],
-            sink.heat_w(rise, ambient, flow * (1 - beside)) - heat,
+            sink.heat_w(rise, ambient, flow * (1 - beside)) + sheet * rise - heat,
             sink.fan_pa(flow, cool.rho) - sink.openings_pa(flow, cool) - inner_pa,
             sink.beside_pa(flow * beside, cool) - inner_pa,
-            plates(g["box"], skin, ambient, p) - loss,
-            inside(g["box"], air - skin, ambient, p) - loss,
-        ] + [air + own * w - t for w, t in zip(watts, x[7:])]
+            air - told,
+        ] + [air + own * w - t for w, t in zip(watts, x[6:])]
 
     x, info, ok, why = fsolve(equations, guess, full_output=True, xtol=1e-11)
     residual = float(np.max(np.abs(info["fvec"])))
@@ -375,8 +350,7 @@ def rest_point(g, emitter, sink, returned, ambient, closed, guess):
         junction_rise_k=float(x[1]),
         base_rise_k=float(x[2]),
         flow_m3_per_h=float(x[3]),
-        box_air_rise_k=float(x[5]),
-        beside=float(x[6]),
+        beside=float(x[5]),
         residual=residual,
     )
 
@@ -390,10 +364,10 @@ def main():
     switches = len(g["chain"]["ohms"])
     scenes = {}
     for name, ambient in g["place"]["scenes_k"].items():
-        points, guess = [], [1.4, 25, 12, 14, 20, 30, 0.3] + [40] * (switches + 1)
+        points, guess = [], [1.4, 25, 12, 14, 30, 0.3] + [40] * (switches + 1)
         for index in range(2**switches):
             closed = [not (index >> (switches - 1 - k)) & 1 for k in range(switches)]
-            guess, point = rest_point(g, emitter, sink, shares["base"], ambient, closed, list(guess))
+            guess, point = rest_point(g, emitter, sink, shares["base"], ambient, closed, list(guess), g["sheet_w_per_k"][name][index], g["air_rise_k"][name][index])
             points.append(point)
         scenes[name] = points
     json.dump(dict(shares=shares, scenes=scenes), sys.stdout)

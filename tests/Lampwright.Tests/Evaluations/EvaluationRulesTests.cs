@@ -41,7 +41,7 @@ public class EvaluationRulesTests
     [Fact]
     public void A_fan_whose_stop_overheats_the_emitter_needs_a_cut_out()
     {
-        Assert.Contains(EvaluationRules.NeedsCutOut, Raised("= \"120 degC\"", "= \"121 degC\""));
+        Assert.Contains(EvaluationRules.NeedsCutOut, Raised("= \"120 degC\"", "= \"85 degC\""));
         Assert.DoesNotContain(EvaluationRules.NeedsCutOut, Raised("= \"120 degC\"", "= \"200 degC\""));
     }
 

@@ -76,7 +76,7 @@ internal static class BoxFindings
         var dark = hot.Dark with
         {
             DriverW = hot.Spec.DriverW,
-            ChainW = hot.Spec.ChainW,
+            Resistors = hot.Spec.Resistors,
         };
         var by = LightNetwork.Of(dark);
         if (

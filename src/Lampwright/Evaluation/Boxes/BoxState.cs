@@ -46,7 +46,7 @@ internal sealed class BoxState
             EmitterW = 0,
             EmitterWPerK = 0,
             DriverW = 0,
-            ChainW = 0,
+            Resistors = [.. Spec.Resistors.Select(r => r with { HeatW = 0 })],
             ReflectorW = 0,
             DiffuserW = 0,
         };

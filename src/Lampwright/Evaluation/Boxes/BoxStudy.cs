@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Lampwright.Evaluation.Coupling;
+using Lampwright.Evaluation.Draws;
 using Lampwright.Heat;
 using Lampwright.Heat.Network;
 using Lampwright.Heat.Time;
@@ -75,10 +76,14 @@ internal sealed class BoxStudy
     /// <summary>Hottest case of the driver allowed, K.</summary>
     public double DriverMaxK => Light.Inputs.Parts.Driver?.CaseMax?.Nominal ?? HeatFindings.DriverCaseMaxK;
 
-    /// <summary>Fixed parts that harm: junction, driver, diffuser.</summary>
+    /// <summary>Fixed parts that harm: junction, driver, resistors, diffuser.</summary>
     public IReadOnlyList<HarmLimit> PartLimits(LightNetwork n)
     {
         List<HarmLimit> limits = [new(n.Junction, JunctionMaxK, "junction"), new(n.Driver, DriverMaxK, "driver")];
+        // At the end of its derating line a part bears no power at all: that is how hot it may become.
+        limits.AddRange(
+            n.Resistors.Select((node, k) => new HarmLimit(node, Light.Soldered[k].Part.ZeroAtK, Light.ResistorNames[k]))
+        );
         if (n.Diffuser >= 0 && Light.Inputs.Parts.Diffuser?.TemperatureMax is { } most)
         {
             limits.Add(new(n.Diffuser, most.Nominal, "diffuser"));
@@ -109,6 +114,13 @@ internal sealed class BoxStudy
 
     /// <summary>The emitter's heat and curves at the brightest position of a scene.</summary>
     public CoupledHeat HeatAt(int scene, bool fanRuns) => Light.HeatAt(_x, _row, scene, fanRuns, Light.Brightest);
+
+    /// <summary>The nominal numbers of the road, every band closed.</summary>
+    public Bands NominalBands => Bands.OfNominal(_row);
+
+    /// <summary>What a position sets free in a scene.</summary>
+    public CoupledHeat HeatAtPosition(int scene, int position) =>
+        Light.HeatAt(_x, _row, scene, Scene.All[scene].FanRuns, position);
 
     /// <summary>The room of a scene, °C, nominal.</summary>
     public double AmbientC(int scene) => _row[Light.ScenePlace(scene, SceneRow.AmbientC)];

@@ -17,7 +17,7 @@ internal sealed class NetworkMap
     // A driver without a mass: its box, filled (common practice, no source).
     private static readonly double SectionOverSink = 1.3;
 
-    private readonly CoupledLight _light;
+    private readonly BoxSpec _boxes;
     private readonly SheetPanels _sheet;
     private readonly double _baseJ;
     private readonly double _finJ;
@@ -29,10 +29,9 @@ internal sealed class NetworkMap
     private readonly double _reflectorEmissivity;
     private readonly Panel? _shell;
 
-    public NetworkMap(CoupledLight light, SheetPanels sheet, IReadOnlyList<Metalwork.MadePart> made)
+    public NetworkMap(LightParts parts, BoxSpec boxes, SheetPanels sheet, IReadOnlyList<Metalwork.MadePart> made)
     {
-        (_light, _sheet) = (light, sheet);
-        var parts = light.Inputs.Parts;
+        (_boxes, _sheet) = (boxes, sheet);
         (_baseJ, _finJ) = SinkJPerK(parts.Sink);
         _emitterJ = EmitterJPerK(parts.Emitter);
         _driverJ = DriverJPerK(parts.Driver);
@@ -48,20 +47,40 @@ internal sealed class NetworkMap
         }
         else if (parts.Reflector is not null)
         {
-            var front = light.Inputs.Boxes.Front[0];
+            var front = boxes.Front[0];
             (_reflectorM2, _reflectorEmissivity) = (front.AreaM2, 0.2);
             _reflectorJ = 2000 * front.AreaM2;
         }
 
         if (_reflectorM2 > 0 && sheet.ReflectorStandsFree)
         {
-            var front = light.Inputs.Boxes.Front[0];
+            var front = boxes.Front[0];
             _shell = front with { AreaM2 = _reflectorM2 };
         }
     }
 
     /// <summary>The panels round the light.</summary>
     public SheetPanels Sheet => _sheet;
+
+    /// <summary>Nodes of the front that a hand reaches: panels round the reflector, or its own outside; and the diffuser.</summary>
+    /// <param name="n">The network.</param>
+    public IReadOnlyList<int> Front(LightNetwork n)
+    {
+        List<int> skins =
+        [
+            .. Enumerable
+                .Range(0, _sheet.Panels.Count)
+                .Where(i => _sheet.Panels[i].Zone == PanelZone.Front && !_sheet.Covered.Contains(i))
+                .Select(i => n.Panels[i]),
+        ];
+        if (skins.Count == 0)
+        {
+            skins.Add(n.Reflector);
+        }
+
+        skins.Add(n.Diffuser);
+        return [.. skins.Where(i => i >= 0).DefaultIfEmpty(n.Room)];
+    }
 
     /// <summary>The network of one position; null without a sink.</summary>
     /// <param name="heat">What it sets free.</param>
@@ -73,14 +92,9 @@ internal sealed class NetworkMap
             return null;
         }
 
-        var parts = _light.Inputs.Parts;
-        var working =
-            heat.Spec is { } s && _light.Inputs.Sink is { } prepared
-                ? prepared.At(s, heat.AmbientK, fanRuns, heat.HeatW)
-                : null;
-        var air = Air.At(heat.AmbientK, _light.Inputs.Boxes.PressurePa);
+        var (boxes, working) = (_boxes, heat.Working);
+        var air = Air.At(heat.AmbientK, boxes.PressurePa);
         var flow = fanRuns ? sink.FlowM3PerS : 0;
-        var boxes = _light.Inputs.Boxes;
         var panels = Compartment(out var bridges);
         return new LightNetworkSpec
         {
@@ -113,7 +127,7 @@ internal sealed class NetworkMap
             DriverCaseM2 = boxes.DriverCaseM2,
             DriverLengthM = boxes.DriverCaseLengthM,
             DriverJPerK = _driverJ,
-            ChainW = heat.ChainW,
+            Resistors = heat.Resistors,
             ReflectorW = heat.ReflectorW,
             ReflectorM2 = _reflectorM2,
             ReflectorEmissivity = _reflectorEmissivity,
@@ -128,7 +142,8 @@ internal sealed class NetworkMap
             InsideEmissivity = boxes.InsideEmissivity,
             Panels = panels,
             Bridges = bridges,
-            Seats = parts.Sink is null ? [] : _sheet.Seats,
+            Seats = _sheet.Seats,
+            CurveHoldsSeats = heat.IsMeasured,
         };
     }
 
@@ -144,7 +159,7 @@ internal sealed class NetworkMap
         return
         [
             .. _sheet.Panels,
-            .. _light.Inputs.Boxes.Compartment.Select(
+            .. _boxes.Compartment.Select(
                 (p, i) => new NetworkPanel($"compartment.{i + 1}", p, p.AreaM2, 4000 * p.AreaM2, PanelZone.Compartment)
             ),
         ];

@@ -12,7 +12,7 @@ namespace Lampwright.Evaluation.Build;
 internal static class BoxBuild
 {
     private static readonly double ZeroC = 273.15;
-    private static readonly int Drawn = 48;
+    private static readonly int Moments = 48;
     private static readonly double ShowsStops = 1.0 / 3;
 
     /// <summary>The answer; null where the light has no network or it came to no rest.</summary>
@@ -37,7 +37,7 @@ internal static class BoxBuild
                         SceneOf(
                             study,
                             s,
-                            banded,
+                            bands,
                             ReferenceEquals(s, study.Hot) || ReferenceEquals(s, study.StoppedHot)
                                 ? place.AmbientMax.HalfWidth
                                 : place.Ambient.HalfWidth
@@ -114,8 +114,9 @@ internal static class BoxBuild
     }
 
     /// <summary>Every node of a state at rest.</summary>
-    public static BoxScene SceneOf(BoxStudy study, BoxState state, bool banded, double ambientHalfK)
+    public static BoxScene SceneOf(BoxStudy study, BoxState state, Bands bands, double ambientHalfK)
     {
+        var banded = bands.Draws > 0;
         var kelvin = state.Kelvin!;
         var n = state.Light;
         var halves =
@@ -124,10 +125,12 @@ internal static class BoxBuild
             : state.Halves(ambientHalfK);
         var skins = state.Skins(study.Map.Sheet, study.SinkIsOpen).ToDictionary(s => s.Node);
         var limits = study.PartLimits(n).ToDictionary(l => l.Node, l => l.Kelvin);
+        var drawn = BoxDrawn.Of(study, state, bands);
         BoxNode NodeOf(int i)
         {
-            var at = Celsius(kelvin[i], halves[i]);
-            double? limit = limits.TryGetValue(i, out var own) ? own - ZeroC : null;
+            // What the draws know is told with their band, here as everywhere.
+            var at = drawn.TryGetValue(i, out var own) ? own : Celsius(kelvin[i], halves[i]);
+            double? limit = limits.TryGetValue(i, out var most) ? most - ZeroC : null;
             if (skins.TryGetValue(i, out var skin))
             {
                 return new(
@@ -179,7 +182,7 @@ internal static class BoxBuild
         IReadOnlyList<int>? more = null
     )
     {
-        var times = CourseBand.Moments(1, 4 * 3600, Drawn);
+        var times = CourseBand.Moments(1, 4 * 3600, Moments);
         var nodes = Lines(study, state, more);
         double? To90(HeatCourse? c)
         {

@@ -53,11 +53,14 @@ internal sealed class AirStudy
         var current = _row[_light.Place(Scene.AtHighestAmbient, position) + PositionRow.CurrentA];
         var (heat, inside) = _light.AtJunction(_x, current, limit);
         var allowed = ((limit - AmbientK) / margin) - inside;
-        return allowed > 0 ? _ladder.Value?.LeastRatio(heat, allowed) * RatedV : null;
+        return allowed > 0 ? _ladder.Value?.LeastRatio(heat * OwnShare(position), allowed) * RatedV : null;
     }
 
     /// <summary>Junction's limit, K.</summary>
     public double LimitK => _light.Inputs.Parts.Emitter.JunctionMax?.Nominal ?? CoupledLight.DefaultJunctionMaxK;
+
+    // What sheet takes off beside the sink with the fan as set; a slower one leaves it more, which is left out on the safe side.
+    private double OwnShare(int position) => 1 - _light.SeatShare(Scene.AtHighestAmbient, position);
 
     private FanLadder? Ladder()
     {
@@ -75,7 +78,9 @@ internal sealed class AirStudy
     /// <param name="margin">How many times the rise is taken.</param>
     public Opening? OpeningFor(double wantedK, double margin)
     {
-        var heat = _row[_light.Place(Scene.AtHighestAmbient, _light.Brightest) + PositionRow.HeatW];
+        var heat =
+            _row[_light.Place(Scene.AtHighestAmbient, _light.Brightest) + PositionRow.HeatW]
+            * OwnShare(_light.Brightest);
         return _light.Inputs.Sink is { } sink && heat > 0 && !_light.IsTried
             ? OpeningAdvice.For(sink, AmbientK, heat, (wantedK - AmbientK) / margin)
             : null;

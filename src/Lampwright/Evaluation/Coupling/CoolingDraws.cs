@@ -1,5 +1,6 @@
 using Lampwright.Evaluation.Draws;
 using Lampwright.Heat;
+using Lampwright.Heat.Network;
 
 namespace Lampwright.Evaluation.Coupling;
 
@@ -28,6 +29,8 @@ internal sealed class CoolingDraws
     private readonly bool _hasKey;
     private readonly int _pipe;
     private readonly int _lightShare;
+    private readonly int _contact;
+    private readonly int _airFlow;
 
     public CoolingDraws(CoupledInputs inputs, Variables variables)
     {
@@ -35,6 +38,8 @@ internal sealed class CoolingDraws
         _sink = inputs.Sink;
         _spec = _sink?.Nominal;
         _factors = [.. HeatMethods.Widened([.. inputs.OutsideRange]).Select(variables.Factor)];
+        _contact = variables.Factor(NetworkFactors.ContactError);
+        _airFlow = variables.Factor(NetworkFactors.AirFlowError);
         _ambient = variables.Of(design.Place.Ambient);
         _ambientMax = variables.Of(design.Place.AmbientMax);
         _emissivity = parts.Sink is { } s ? variables.Of(s.Emissivity) : variables.Exact("sink.none", 0.1);
@@ -113,6 +118,23 @@ internal sealed class CoolingDraws
     /// <summary>True where neither a trial nor the sink's sizes say anything of a state of the fan.</summary>
     public bool Guesses(bool fanRuns) =>
         _isMeasured && _hasFan && _sink is null && !_trials.Covers(fanRuns) && !(_hasKey && fanRuns);
+
+    /// <summary>True where the sink in a state of the fan is read off a measurement and not off its sizes.</summary>
+    public bool IsMeasuredWhen(bool fanRuns)
+    {
+        var runs = fanRuns && _hasFan;
+        return _trials.Covers(runs) || (_hasKey && (fanRuns || !_hasFan)) || (_isMeasured && _sink is null);
+    }
+
+    /// <summary>Error of joints between sheets in one draw.</summary>
+    public double Contact(ReadOnlySpan<double> x) => x[_contact];
+
+    /// <summary>Error of the flow through the housing in one draw.</summary>
+    public double AirFlow(ReadOnlySpan<double> x) => x[_airFlow];
+
+    /// <summary>The sink at a heat, solved exactly; null where its sizes are not known.</summary>
+    public SinkResult? At(SinkSpec? spec, double ambientK, bool fanRuns, double heatW) =>
+        _sink is not null && spec is not null && heatW > 1e-6 ? _sink.At(spec, ambientK, fanRuns, heatW) : null;
 
     /// <summary>Luminous efficacy of the radiation, lm/W.</summary>
     public double RadiationLmPerW(ReadOnlySpan<double> x) => x[_radiation];

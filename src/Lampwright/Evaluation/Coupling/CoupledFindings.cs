@@ -1,6 +1,7 @@
 using System.Globalization;
 using Lampwright.Findings;
 using Lampwright.Heat;
+using Lampwright.Heat.Time;
 using Lampwright.Light;
 using Lampwright.Steps;
 
@@ -43,6 +44,21 @@ internal static class CoupledFindings
                         $"The junction comes to no rest: it still moves by {residualK:G3} K from pass to pass, or runs away without end."
                     )
                 ),
+            ];
+        }
+
+        if (light.Trouble is { } trouble)
+        {
+            var stood = double.IsNaN(trouble.MovedK)
+                ? $"The network of the light finds no rest at {trouble.Where}."
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"After the last of twelve rounds the {trouble.Where} still moved by {trouble.MovedK:G2} K."
+                );
+            return
+            [
+                .. inputs.Told.Findings,
+                BoxRules.NoCommonRest.At(inputs.Parts.SinkPath, stood, scene: trouble.Scene),
             ];
         }
 

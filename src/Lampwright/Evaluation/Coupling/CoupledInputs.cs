@@ -1,4 +1,5 @@
 using Lampwright.Design;
+using Lampwright.Evaluation.Boxes;
 using Lampwright.Evaluation.Maps;
 using Lampwright.Heat;
 using Lampwright.Light;
@@ -51,4 +52,7 @@ internal sealed record CoupledInputs
     public required LightModel? Light { get; init; }
 
     public required BoxSpec Boxes { get; init; }
+
+    /// <summary>What the network of the light is made from: sheet, joints, capacities.</summary>
+    public required NetworkMap Map { get; init; }
 }

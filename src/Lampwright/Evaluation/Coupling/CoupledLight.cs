@@ -109,32 +109,13 @@ internal sealed partial class CoupledLight : IRowPart
     /// <summary>True where neither trials nor sizes say anything of the sink in a state of the fan.</summary>
     public bool Guesses(bool fanRuns) => _cooling.Guesses(fanRuns);
 
-    /// <summary>Heat at a position with the junction at a temperature, and the drop from it to the sink, on the hottest day at nominal values.</summary>
-    /// <param name="x">Nominal value of each variable.</param>
-    /// <param name="currentA">Current of the position, A.</param>
-    /// <param name="junctionK">Junction, K.</param>
-    public (double HeatW, double InsideK) AtJunction(ReadOnlySpan<double> x, double currentA, double junctionK)
-    {
-        var emitter = new EmitterAtCurrent(_emitter.At(x), currentA);
-        var factors = _cooling.Factors(x);
-        var optics = _optics?.At(x) ?? new LightResult(1, 0, 0, 0, 0, 0, 0, 1);
-        var power = currentA * emitter.VoltageV(junctionK);
-        var back = Math.Max(1 - optics.AbsorbedBase, 0.05);
-        var light = _cooling.LightShare(x) * power ?? emitter.FluxLm(junctionK) / _cooling.RadiationLmPerW(x);
-        var heat = Math.Max(0.05 * power, power - (light * back));
-        return (
-            heat,
-            ((_cooling.JunctionIsElectrical ? power : heat) * _cooling.JunctionKPerW(x))
-                + (heat * _cooling.InterfaceKPerW(x, factors))
-        );
-    }
-
     /// <summary>Settles at nominal values which position is brightest and which comes nearest to each wanted step.</summary>
     public void Decide(ReadOnlySpan<double> x, double[] row)
     {
         Row(x, row);
         Brightest = Enumerable.Range(0, Positions).MaxBy(i => row[Place(Scene.Normal, i) + PositionRow.CurrentA]);
         Row(x, row);
+        Settle(x, row);
         for (var k = 0; k < Wanted.Count; k++)
         {
             var current = row[WantedPlace(k)];
@@ -162,6 +143,7 @@ internal sealed partial class CoupledLight : IRowPart
         var optics = _optics?.At(x) ?? new LightResult(1, 0, 0, 0, 0, 0, 0, 1);
         var radiation = _cooling.RadiationLmPerW(x);
         var share = _cooling.LightShare(x);
+        var (contact, airFlow) = (_cooling.Contact(x), _cooling.AirFlow(x));
 
         Span<double> contacts = stackalloc double[_chain.Switches];
         Span<double> ohms = stackalloc double[_chain.Resistors];
@@ -179,10 +161,14 @@ internal sealed partial class CoupledLight : IRowPart
             var scene = Scene.All[s];
             var ambient = _cooling.AmbientK(x, scene);
             var curve = _cooling.Curve(x, spec, ambient, scene.FanRuns);
-            var boxes = new Boxes(
-                BoxModel.Curve(Inputs.Boxes with { Factors = factors }, Math.Clamp(ambient, 200, 400), 0),
-                ambient
-            );
+            var drawn = _housing?.Draw(s, factors, contact, airFlow, curve) ?? HousingDraw.Nominal;
+            var full = _housing?.At(s, Brightest);
+            var boxes = full is not null
+                ? new Boxes(full, drawn.Times, ambient)
+                : new Boxes(
+                    BoxModel.Curve(Inputs.Boxes with { Factors = factors }, Math.Clamp(ambient, 200, 400), 0),
+                    ambient
+                );
             var circuit = new Circuit
             {
                 Emitter = emitter,
@@ -196,12 +182,20 @@ internal sealed partial class CoupledLight : IRowPart
                 RadiationLmPerW = radiation / Math.Max(1 - optics.AbsorbedBase, 0.05),
                 AmbientK = ambient,
                 Boxes = boxes,
+                SeatShare = full is null ? 0 : drawn.SeatShare(full.SeatShare),
             };
             var (guess, guessAir) = (ambient + 30, ambient + 10);
             for (var i = 0; i < Positions; i++)
             {
+                var here = _housing?.At(s, i) is { } point
+                    ? circuit with
+                    {
+                        Boxes = new Boxes(point, drawn.Times, ambient),
+                        SeatShare = drawn.SeatShare(point.SeatShare),
+                    }
+                    : circuit;
                 var p = OperatingPoints.AtPosition(
-                    circuit,
+                    here,
                     Inputs.Network,
                     i,
                     contacts,
@@ -217,7 +211,15 @@ internal sealed partial class CoupledLight : IRowPart
                 (guess, guessAir) = (p.JunctionK, p.CompartmentK);
                 worst = Math.Max(worst, p.ResidualK);
                 var radiant = share * p.EmitterW ?? p.FluxLm / radiation;
-                var frontK = boxes.FrontK(radiant * optics.AbsorbedReflector, radiant * optics.AbsorbedDiffuser);
+                var frontK = here.Boxes.FrontK(
+                    new(
+                        p.HeatW,
+                        p.DriverLossW,
+                        OperatingPoints.Sum(watts),
+                        radiant * optics.AbsorbedReflector,
+                        radiant * optics.AbsorbedDiffuser
+                    )
+                );
                 Fill(y.Slice(Place(s, i), Size), p, watts, optics, frontK, driver);
                 if (s == Scene.AtHighestAmbient)
                 {
@@ -229,7 +231,7 @@ internal sealed partial class CoupledLight : IRowPart
                 }
             }
 
-            FillScene(y, s, ambient, curve, spec, scene.FanRuns);
+            FillScene(y, s, ambient, circuit, spec, scene.FanRuns);
             if (s == Scene.Normal)
             {
                 FillWanted(y, circuit, optics);
@@ -281,8 +283,9 @@ internal sealed partial class CoupledLight : IRowPart
         watts.CopyTo(row[PositionRow.FirstResistorW..]);
     }
 
-    private void FillScene(Span<double> y, int scene, double ambientK, SinkCurve? curve, SinkSpec? spec, bool fanRuns)
+    private void FillScene(Span<double> y, int scene, double ambientK, in Circuit circuit, SinkSpec? spec, bool fanRuns)
     {
+        var curve = circuit.Sink;
         var heat = y[Place(scene, Brightest) + PositionRow.HeatW];
         var flow = fanRuns ? curve?.FlowM3PerS ?? 0 : 0;
         y[ScenePlace(scene, SceneRow.AmbientC)] = ambientK - ZeroC;
@@ -295,7 +298,7 @@ internal sealed partial class CoupledLight : IRowPart
             CoolingDraws.Losses(spec, ambientK, flow, pressure, y.Slice(_losses, _lossCount));
         }
 
-        y[ScenePlace(scene, SceneRow.SinkKPerW)] = curve is not null && heat > 0 ? curve.BaseRiseK(heat) / heat : 0;
+        y[ScenePlace(scene, SceneRow.SinkKPerW)] = heat > 0 ? circuit.SinkRisesK(heat).BaseK / heat : 0;
     }
 
     private void FillWanted(Span<double> y, in Circuit circuit, in LightResult optics)
@@ -319,8 +322,7 @@ internal sealed partial class CoupledLight : IRowPart
             y[row + PositionRow.CaseC],
             y[row + PositionRow.HeatW]
         );
-        var source = circuit.Sink?.HottestRiseK(heat) ?? 0;
-        var mean = circuit.Sink?.BaseRiseK(heat) ?? 0;
+        var (mean, source) = circuit.SinkRisesK(heat);
         y[CommonPlace(CommonRow.JunctionToCaseK)] = junction - shell;
         y[CommonPlace(CommonRow.InterfaceK)] = heat * circuit.InterfaceKPerW;
         y[CommonPlace(CommonRow.SpreadingK)] = source - mean;

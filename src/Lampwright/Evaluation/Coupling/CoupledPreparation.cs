@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Evaluation.Assembling;
+using Lampwright.Evaluation.Boxes;
 using Lampwright.Evaluation.Maps;
 using Lampwright.Evaluation.Metalwork;
 using Lampwright.Findings;
@@ -83,6 +84,7 @@ internal static class CoupledPreparation
             );
         }
 
+        var boxes = BoxMap.Of(design, parts, made);
         return new CoupledInputs
         {
             Design = design,
@@ -101,7 +103,8 @@ internal static class CoupledPreparation
             Duct = Duct.Of(parts, made, fitUp),
             OutsideRange = OutsideRange(sink, design, emitterSpec, fit),
             Light = light,
-            Boxes = BoxMap.Of(design, parts, made),
+            Boxes = boxes,
+            Map = new(parts, boxes, SheetPanelsMap.Of(design, parts, made, fitUp), made),
         };
     }
 

@@ -72,6 +72,13 @@ internal readonly struct Circuit
 
     /// <summary>The driver's compartment and the front.</summary>
     public required Boxes Boxes { get; init; }
+
+    /// <summary>Share of the emitter's heat that sheet under the sink carries off beside it.</summary>
+    public double SeatShare { get; init; }
+
+    /// <summary>Rises of the sink over the room at a heat, mean and under the emitter, K; none without a sink.</summary>
+    /// <param name="heatW">Heat through the emitter's back, W.</param>
+    public (double BaseK, double SourceK) SinkRisesK(double heatW) => Sink?.RisesK(heatW, 1 - SeatShare) ?? (0, 0);
 }
 
 /// <summary>
@@ -102,9 +109,9 @@ internal static class OperatingPoints
         var (t, residual) = Junction(c, emitter, guessK);
         var (voltage, flux) = (emitter.VoltageV(t), emitter.FluxLm(t));
         var heat = Heat(c, currentA * voltage, flux);
-        var (baseRise, sourceRise) = c.Sink?.RisesK(heat) ?? (0, 0);
+        var (baseRise, sourceRise) = c.SinkRisesK(heat);
         var loss = c.Driver.LossW(currentA * voltage);
-        var (air, box) = c.Boxes.Driver(loss, chainW);
+        var (air, box) = c.Boxes.Driver(loss, chainW, heat);
         return new(
             0,
             currentA,
@@ -234,7 +241,8 @@ internal static class OperatingPoints
         return (t, residual);
     }
 
-    private static double Sum(ReadOnlySpan<double> watts)
+    /// <summary>All powers together, W.</summary>
+    public static double Sum(ReadOnlySpan<double> watts)
     {
         var sum = 0.0;
         foreach (var w in watts)
@@ -255,7 +263,7 @@ internal static class OperatingPoints
         var power = emitter.CurrentA * emitter.VoltageV(junctionK);
         var heat = Heat(c, power, emitter.FluxLm(junctionK));
         var inside = (c.JunctionIsElectrical ? power : heat) * c.JunctionKPerW;
-        return Math.Min(MostK, c.AmbientK + c.Sink.HottestRiseK(heat) + (heat * c.InterfaceKPerW) + inside);
+        return Math.Min(MostK, c.AmbientK + c.SinkRisesK(heat).SourceK + (heat * c.InterfaceKPerW) + inside);
     }
 
     /// <summary>Heat through the emitter's back, W.</summary>

@@ -8,6 +8,17 @@ namespace Lampwright.Evaluation.Coupling;
 /// <param name="Share">Its share of the position's power.</param>
 internal readonly record struct SolderedPart(int Position, ResistorPart Part, double Share)
 {
+    /// <summary>Name of one of them: R and its position, and a or b where two share it.</summary>
+    public static string Name(IReadOnlyList<SolderedPart> all, int i)
+    {
+        var k = all[i].Position;
+        var twin =
+            i > 0 && all[i - 1].Position == k ? "b"
+            : i + 1 < all.Count && all[i + 1].Position == k ? "a"
+            : "";
+        return $"R{k}{twin}";
+    }
+
     /// <summary>All of a chain, in the order of the chain.</summary>
     public static IReadOnlyList<SolderedPart> Of(ChainSpec chain)
     {

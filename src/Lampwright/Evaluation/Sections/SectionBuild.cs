@@ -108,9 +108,9 @@ internal sealed class SectionBuild(
         var light = new CoupledLight(inputs, variables, outputs);
         var (x, row) = (variables.Nominal(), new double[outputs.Count]);
         light.Decide(x, row);
-        return new(light, new(light, box.Map.Sheet, made), x, row);
+        return new(light, inputs.Map, x, row);
     }
 
     private static BoxScene? Laid(BoxStudy study, BoxState? state) =>
-        state is { Kelvin: not null } ? BoxBuild.SceneOf(study, state, false, 0) : null;
+        state is { Kelvin: not null } ? BoxBuild.SceneOf(study, state, study.NominalBands, 0) : null;
 }

@@ -3,7 +3,8 @@ namespace Lampwright.Heat.Network;
 /// <summary>A light as a network: what each node is, and the network itself.</summary>
 /// <remarks>
 /// <para>Junction, case, base and fins in a row; the sink's curve gives the heat from there into the air of its channel and, by
-/// radiation, into the channel's walls. Driver and resistors warm the air of their compartment. Absorbed light warms reflector and
+/// radiation, into the channel's walls; beside it the base conducts into sheet that it is screwed to. Driver and resistors, each a node,
+/// warm the air of their compartment. Absorbed light warms reflector and
 /// diffuser, these the air and the walls of the front. Panels pass heat along the sheet and through joints, and give it to the room.</para>
 /// Validity: each panel even in temperature; sheet under the sink is a panel of its own. Source: Incropera ch. 3, 9, 13; the films of
 /// <see cref="Panel"/>; inside h = 1.42·(ΔT/L)^¼ (Holman, simplified, memory). Accuracy: that of its factors. Checked by: invariant.
@@ -15,6 +16,9 @@ public sealed class LightNetwork
 
     // Two painted surfaces, or opal and bright sheet, facing each other: 1/(1/ε₁ + 1/ε₂ - 1) with this for the walls.
     private static readonly double WallEmissivity = 0.9;
+
+    // A part that does not warm itself is as warm as its air.
+    private static readonly double LeastResistorKPerW = 0.01;
 
     // Each screwed area passes at least this to its sheet, so that no node hangs in the air, W/K.
     private static readonly double Thread = 1e-4;
@@ -34,6 +38,7 @@ public sealed class LightNetwork
         Base = Node("base", spec.BaseJPerK + (spec.FinWPerK > 0 ? 0 : spec.FinJPerK));
         Fins = spec.FinWPerK > 0 ? Node("fins", spec.FinJPerK) : Base;
         sources.Add(new(Junction, spec.EmitterW * f.EmitterHeat, spec.EmitterWPerK * f.EmitterHeat, spec.JunctionAtK));
+        sources.Add(new(Base, spec.Sink.OtherW));
         links.Add(new Conduction(Junction, Case, 1 / Guard.Positive(spec.JunctionKPerW)));
         links.Add(new Conduction(Case, Base, 1 / Guard.Positive(spec.CaseKPerW)));
         if (Fins != Base)
@@ -97,6 +102,22 @@ public sealed class LightNetwork
     /// <summary>Node of each panel.</summary>
     public IReadOnlyList<int> Panels { get; }
 
+    /// <summary>Node of each resistor.</summary>
+    public IReadOnlyList<int> Resistors { get; private set; } = [];
+
+    /// <summary>Heat of other emitters on the sink, W.</summary>
+    internal double OtherW => spec.Sink.OtherW;
+
+    /// <summary>Heat that the base gives to the sheet it is screwed to, W; 0 where the sink's curve holds it.</summary>
+    /// <param name="kelvin">Temperature of each node, K.</param>
+    public double SeatW(IReadOnlyList<double> kelvin)
+    {
+        ArgumentNullException.ThrowIfNull(kelvin);
+        return spec.CurveHoldsSeats
+            ? 0
+            : spec.Seats.Sum(s => s.ContactWPerK * spec.Factors.Contact * (kelvin[Base] - kelvin[Panels[s.Panel]]));
+    }
+
     private void Channel()
     {
         var f = spec.Factors;
@@ -106,7 +127,12 @@ public sealed class LightNetwork
             return contact > 0 && seat.SheetWPerK > 0 ? 1 / ((1 / contact) + (1 / seat.SheetWPerK)) : 0;
         }
 
-        var sheet = spec.Seats.Sum(Way);
+        foreach (var seat in spec.CurveHoldsSeats ? [] : spec.Seats)
+        {
+            links.Add(new Conduction(Base, Panels[seat.Panel], seat.ContactWPerK * f.Contact));
+        }
+
+        var sheet = spec.CurveHoldsSeats ? spec.Seats.Sum(Way) : 0;
         SinkHeat Out(int to, double share, bool seat = false) =>
             new(Fins, to, Base, Room, spec.Sink, share, f.SinkResistance, sheet, seat);
         foreach (var seat in spec.Seats.Where(_ => sheet > 0))
@@ -152,7 +178,14 @@ public sealed class LightNetwork
         CompartmentAir = Node("compartment air", 1);
         Driver = spec.DriverCaseM2 > 1e-6 ? Node("driver", spec.DriverJPerK) : CompartmentAir;
         sources.Add(new(Driver, spec.DriverW * f.DriverHeat));
-        sources.Add(new(CompartmentAir, spec.ChainW * f.DriverHeat));
+        Resistors = [.. spec.Resistors.Select(r => Node(r.Name, r.JPerK))];
+        foreach (var (resistor, node) in spec.Resistors.Zip(Resistors))
+        {
+            sources.Add(new(node, resistor.HeatW * f.DriverHeat));
+            var rise = Math.Max(resistor.KPerW, LeastResistorKPerW) * f.ResistorRise;
+            links.Add(new Conduction(node, CompartmentAir, 1 / rise));
+        }
+
         var natural = SimpleFilm * f.InsideFilm * Math.Sqrt(spec.PressurePa / 101325);
         if (Driver != CompartmentAir)
         {

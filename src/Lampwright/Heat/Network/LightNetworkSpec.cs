@@ -37,6 +37,13 @@ public sealed record PanelBridge(int A, int B, double WPerK, bool IsJoint);
 /// <param name="SheetWPerK">From there through the sheet to the room, W/K: what limits a hot sink on thin sheet.</param>
 public sealed record SinkSeat(int Panel, double ContactWPerK, double SheetWPerK);
 
+/// <summary>A resistor in the compartment.</summary>
+/// <param name="Name">Name of its node, for example <c>r1</c>.</param>
+/// <param name="HeatW">Its loss, W.</param>
+/// <param name="KPerW">Its rise over the air of the compartment for each watt, K/W, 0 or above: the slope of its derating line.</param>
+/// <param name="JPerK">Heat it stores, J/K.</param>
+public sealed record NetworkResistor(string Name, double HeatW, double KPerW, double JPerK);
+
 /// <summary>A whole light in one scene at one switch position, as the network is told of it. SI throughout.</summary>
 public sealed record LightNetworkSpec
 {
@@ -94,11 +101,8 @@ public sealed record LightNetworkSpec
     /// <summary>Heat stored in the driver, J/K.</summary>
     public double DriverJPerK { get; init; }
 
-    /// <summary>Loss of the chain's resistors, W.</summary>
-    public double ChainW { get; init; }
-
-    /// <summary>Own rise of the hottest resistor over the air, K.</summary>
-    public double ResistorRiseK { get; init; }
+    /// <summary>The chain's resistors, each a node of its own.</summary>
+    public IReadOnlyList<NetworkResistor> Resistors { get; init; } = [];
 
     /// <summary>Light absorbed in the reflector, W.</summary>
     public double ReflectorW { get; init; }
@@ -147,6 +151,12 @@ public sealed record LightNetworkSpec
 
     /// <summary>Panels that the sink is screwed to.</summary>
     public IReadOnlyList<SinkSeat> Seats { get; init; } = [];
+
+    /// <summary>
+    /// True where the sink's curve already holds what the sheet carries off, as that of a sink measured in the light may: the sheet is then
+    /// warmed by its share and the base is no cooler for it. False adds the sheet to the curve.
+    /// </summary>
+    public bool CurveHoldsSeats { get; init; }
 
     /// <summary>Errors of inputs and methods; 1 at nominal.</summary>
     public NetworkFactors Factors { get; init; } = NetworkFactors.Nominal;

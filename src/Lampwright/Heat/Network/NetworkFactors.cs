@@ -17,6 +17,9 @@ public sealed record NetworkFactors
     /// <summary>On the losses of driver and chain.</summary>
     public double DriverHeat { get; init; } = 1;
 
+    /// <summary>On the resistors' own rise over their air.</summary>
+    public double ResistorRise { get; init; } = 1;
+
     /// <summary>On the light absorbed in reflector and diffuser.</summary>
     public double AbsorbedLight { get; init; } = 1;
 
@@ -39,7 +42,11 @@ public sealed record NetworkFactors
     public double Capacity { get; init; } = 1;
 
     /// <summary>Conduction through screwed joints: nobody knows how sheets touch.</summary>
-    public static readonly MethodError ContactError = new("heat.contact", 0.5, "common practice, no source");
+    public static readonly MethodError ContactError = new(
+        "heat.contact",
+        1,
+        "a gap of half or twice the tenth of a millimetre that is taken: common practice, no source"
+    );
 
     /// <summary>Heat capacities, from masses that are mostly computed.</summary>
     public static readonly MethodError CapacityError = new("heat.capacity", 0.10, "common practice, no source");
@@ -75,6 +82,13 @@ public sealed record NetworkFactors
         "two points of efficiency at 0.9, common practice"
     );
 
+    /// <summary>The resistors' own rise over their air.</summary>
+    public static readonly MethodError ResistorRiseError = new(
+        "heat.resistor_rise",
+        0.30,
+        "slope of the derating line; mounting decides the rest: common practice, no source"
+    );
+
     /// <summary>Light absorbed in reflector and diffuser.</summary>
     public static readonly MethodError AbsorbedLightError = new(
         "heat.absorbed_light",
@@ -91,6 +105,7 @@ public sealed record NetworkFactors
             (fanRuns ? SinkError : StillSinkError, (f, x) => f with { SinkResistance = x }),
             (EmitterHeatError, (f, x) => f with { EmitterHeat = x }),
             (DriverHeatError, (f, x) => f with { DriverHeat = x }),
+            (ResistorRiseError, (f, x) => f with { ResistorRise = x }),
             (AbsorbedLightError, (f, x) => f with { AbsorbedLight = x }),
             (HeatMethods.PanelFilm, (f, x) => f with { PanelFilm = x }),
             (HeatMethods.InsideFilm, (f, x) => f with { InsideFilm = x }),

@@ -145,6 +145,40 @@ public sealed class ThermalNetwork
         return [.. links.Select(l => l.At(kelvin[l.Hot], kelvin[l.Cold]).W)];
     }
 
+    /// <summary>
+    /// What a watt more in some nodes does to all, K/W: one array of every node's slope for each of them; null where the network has no slope there.
+    /// </summary>
+    /// <param name="kelvin">Temperatures at rest, K.</param>
+    /// <param name="heated">Nodes that the watt is set free in; one of given temperature moves nothing.</param>
+    public IReadOnlyList<double[]>? Slopes(ReadOnlySpan<double> kelvin, ReadOnlySpan<int> heated)
+    {
+        var (keeps, slopes, solver) = (new double[Free], new double[Free * Free], new Elimination(Free));
+        Balance(kelvin, keeps, slopes);
+        if (!solver.Factor(slopes))
+        {
+            return null;
+        }
+
+        var found = new double[heated.Length][];
+        for (var k = 0; k < heated.Length; k++)
+        {
+            found[k] = new double[kelvin.Length];
+            keeps.AsSpan().Clear();
+            if (place[heated[k]] >= 0)
+            {
+                keeps[place[heated[k]]] = -1;
+                solver.Solve(keeps);
+            }
+
+            for (var i = 0; i < kelvin.Length; i++)
+            {
+                found[k][i] = place[i] >= 0 ? keeps[place[i]] : 0;
+            }
+        }
+
+        return found;
+    }
+
     /// <summary>Heat that each free node keeps (in less out), W, and the slopes of that over the temperatures, W/K.</summary>
     internal void Balance(ReadOnlySpan<double> kelvin, Span<double> keeps, double[]? slopes)
     {

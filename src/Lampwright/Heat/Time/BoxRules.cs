@@ -89,6 +89,15 @@ public static class BoxRules
         "definition"
     );
 
+    /// <summary>Steps and heat move each other without end.</summary>
+    public static readonly Rule NoCommonRest = new(
+        "HEA037",
+        "Steps and heat find no common rest",
+        Severity.Stop,
+        "Look at the part that is named: its losses, its housing and its temperature coefficient drive each other; no number that hangs on it is shown.",
+        "energy balance"
+    );
+
     /// <summary>All rules.</summary>
     public static readonly IReadOnlyList<Rule> All =
     [
@@ -101,5 +110,6 @@ public static class BoxRules
         LifeNotClaimed,
         NotSolved,
         CutOutPlaceUnknown,
+        NoCommonRest,
     ];
 }

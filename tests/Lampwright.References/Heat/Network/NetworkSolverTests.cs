@@ -10,7 +10,7 @@ public sealed class NetworkSolverTests
 {
     private static readonly double[] Times = [1, 10, 60, 300, 1200, 3600, 14400];
 
-    // A light in small: junction, case, base, fins, channel air, two walls, driver, its air, its lid.
+    // A light in small: junction, case, base, fins, channel air, two walls, driver, its air, its lid, two resistors of the chain.
     private static IReadOnlyList<NetworkNode> Light { get; } =
     [
         new("room", 0, 305.15),
@@ -24,6 +24,8 @@ public sealed class NetworkSolverTests
         new("driver", 240),
         new("compartment air", 1.2),
         new("driver lid", 130),
+        new("R0", 1.5),
+        new("R1", 0.4),
     ];
 
     private static IReadOnlyList<NetworkLink> Ways(double fan) =>
@@ -49,9 +51,12 @@ public sealed class NetworkSolverTests
             new AirFilm(10, 0, 0.15),
             new RadiationLink(10, 0, 0.04),
             new Conduction(6, 10, 0.3),
+            new Conduction(11, 9, 1 / 28.3),
+            new Conduction(12, 9, 1 / 80.0),
         ];
 
-    private static IReadOnlyList<NetworkSource> Heats { get; } = [new(1, 38, 0.06, 330), new(8, 6.2), new(9, 0.9)];
+    private static IReadOnlyList<NetworkSource> Heats { get; } =
+    [new(1, 38, 0.06, 330), new(8, 6.2), new(11, 0.7), new(12, 0.2)];
 
     [Theory]
     [InlineData(9.0)]

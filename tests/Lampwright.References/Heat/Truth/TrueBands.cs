@@ -36,6 +36,7 @@ internal static class TrueBands
                     .SelectMany(runs => sink.At(sink.Nominal, made.AmbientK.Nominal, runs, heatW)?.OutsideRange ?? [])
                     .Distinct(),
             ],
+            Map = null!,
             Steps = null!,
             StepsSpec = null!,
             Told = null!,

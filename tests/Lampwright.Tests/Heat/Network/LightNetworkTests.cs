@@ -13,12 +13,120 @@ public sealed class LightNetworkTests
     [InlineData(false)]
     public void Its_base_is_where_the_sinks_own_curve_says(bool fanRuns)
     {
-        var spec = NetworkSamples.Light(fanRuns) with { EmitterWPerK = 0 };
+        var spec = NetworkSamples.Light(fanRuns) with { EmitterWPerK = 0, CurveHoldsSeats = true };
         var light = LightNetwork.Of(spec);
         var rest = light.Network.Steady().Result!;
         Assert.InRange(rest.BalanceError, -1e-6, 1e-6);
         Assert.Equal(spec.Sink.BaseRiseK(40), rest.Kelvin[light.Base] - 300, 1e-3);
         Assert.Equal(40 * 0.42, rest.Kelvin[light.Junction] - rest.Kelvin[light.Base], 1e-6);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Sheet_under_the_sink_cools_it_beside_the_sinks_own_faces(bool fanRuns)
+    {
+        var spec = NetworkSamples.Light(fanRuns) with { EmitterWPerK = 0 };
+        var light = LightNetwork.Of(spec);
+        var rest = light.Network.Steady().Result!;
+        var rise = rest.Kelvin[light.Base] - rest.Kelvin[light.Room];
+        var seat = light.SeatW(rest.Kelvin);
+        Assert.InRange(seat, 0.1, 39);
+        Assert.Equal(spec.Sink.BaseRiseK(40 - seat), rise, 1e-3);
+        Assert.True(rise < spec.Sink.BaseRiseK(40));
+        Assert.InRange(rest.BalanceError, -1e-6, 1e-6);
+
+        // The better the joint, the more it takes.
+        var before = 0.0;
+        foreach (var contact in new[] { 0.01, 0.1, 1, 10, 1000 })
+        {
+            var other = LightNetwork.Of(spec with { Seats = [new(0, contact, 0)] });
+            var more = other.SeatW(other.Network.Steady().Result!.Kelvin);
+            Assert.True(more > before);
+            before = more;
+        }
+    }
+
+    [Fact]
+    public void A_resistor_stands_over_its_air_by_its_own_loss_and_gives_it_all_to_it()
+    {
+        var spec = NetworkSamples.Light(true);
+        var light = LightNetwork.Of(spec);
+        var kelvin = light.Network.Steady().Result!.Kelvin;
+        foreach (var (resistor, node) in spec.Resistors.Zip(light.Resistors))
+        {
+            Assert.Equal(resistor.Name, light.Network.Nodes[node].Name);
+            Assert.Equal(resistor.HeatW * resistor.KPerW, kelvin[node] - kelvin[light.CompartmentAir], 1e-6);
+        }
+
+        var idle = Rest(spec with { Resistors = [.. spec.Resistors.Select(r => r with { HeatW = 0 })] });
+        Assert.True(kelvin[light.CompartmentAir] > idle[light.CompartmentAir] + 0.5);
+        Assert.True(kelvin[light.Driver] > idle[light.Driver] + 0.4);
+    }
+
+    // What the draws and the loop read of the network is the network itself, solved anew at other heats.
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_point_with_its_slopes_is_the_network_nearby(bool fanRuns)
+    {
+        var spec = NetworkSamples.Light(fanRuns) with { EmitterWPerK = 0 };
+        var light = LightNetwork.Of(spec);
+        var rest = light.Network.Steady().Result!.Kelvin;
+        int[] nodes = [light.CompartmentAir, light.Driver, light.Panels[4], light.Diffuser];
+        var heat = new HousingHeat(40, 7, 0.8, 3, 2);
+        var point = HousingPoint.Of(light, rest, heat, nodes)!;
+        for (var n = 0; n < nodes.Length; n++)
+        {
+            Assert.Equal(rest[nodes[n]] - 300, point.RiseK(n, heat), 1e-9);
+        }
+
+        foreach (
+            var other in new[]
+            {
+                heat with
+                {
+                    EmitterW = 46,
+                },
+                heat with
+                {
+                    DriverW = 8.4,
+                },
+                heat with
+                {
+                    ChainW = 0.5,
+                },
+                heat with
+                {
+                    ReflectorW = 3.5,
+                },
+                heat with
+                {
+                    DiffuserW = 1.7,
+                },
+                new(34, 6, 1, 2.6, 2.3),
+            }
+        )
+        {
+            var then = Rest(
+                spec with
+                {
+                    EmitterW = other.EmitterW,
+                    DriverW = other.DriverW,
+                    ReflectorW = other.ReflectorW,
+                    DiffuserW = other.DiffuserW,
+                    Resistors = [.. spec.Resistors.Select(r => r with { HeatW = r.HeatW * other.ChainW / 0.8 })],
+                }
+            );
+            for (var n = 0; n < nodes.Length; n++)
+            {
+                var moved = Math.Abs(then[nodes[n]] - rest[nodes[n]]);
+                Assert.True(
+                    Math.Abs(then[nodes[n]] - 300 - point.RiseK(n, other)) <= 0.01 + (0.04 * moved),
+                    $"{other}, node {n}: {then[nodes[n]] - 300} against {point.RiseK(n, other)}"
+                );
+            }
+        }
     }
 
     [Fact]
@@ -63,7 +171,7 @@ public sealed class LightNetworkTests
         var spec = NetworkSamples.Light(true) with { Bridges = [], Seats = [] };
         var light = LightNetwork.Of(spec);
         var all = light.Network.Steady().Result!.Kelvin;
-        var idle = Rest(spec with { DriverW = 0, ChainW = 0 });
+        var idle = Rest(spec with { DriverW = 0, Resistors = [.. spec.Resistors.Select(r => r with { HeatW = 0 })] });
         var dark = Rest(spec with { ReflectorW = 0, DiffuserW = 0 });
         Assert.True(all[light.Driver] > idle[light.Driver] + 5);
         Assert.Equal(idle[light.Panels[4]], all[light.Panels[4]], 1e-6);

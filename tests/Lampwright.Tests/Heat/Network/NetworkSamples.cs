@@ -31,7 +31,7 @@ internal static class NetworkSamples
             DriverW = 7,
             DriverCaseM2 = 0.022,
             DriverJPerK = 260,
-            ChainW = 0.8,
+            Resistors = [new("R0", 0.6, 40, 0.5), new("R1", 0.2, 60, 0.3)],
             ReflectorW = 3,
             ReflectorM2 = 0.08,
             ReflectorJPerK = 300,

@@ -83,7 +83,7 @@ public sealed class CutOutTests
                     EmitterW = 0,
                     EmitterWPerK = 0,
                     DriverW = 0,
-                    ChainW = 0,
+                    Resistors = [.. spec.Resistors.Select(r => r with { HeatW = 0 })],
                     ReflectorW = 0,
                     DiffuserW = 0,
                 }

@@ -1,0 +1,241 @@
+using Lampwright.Heat;
+using Lampwright.Heat.Network;
+
+namespace Lampwright.Evaluation.Coupling;
+
+/// <summary>Where the search for a common rest of steps and heat stood.</summary>
+/// <param name="MovedK">What the last round still moved, K; not a number where a network found no rest of its own.</param>
+/// <param name="Where">What it moved, at which position, in words.</param>
+/// <param name="Scene">Name of the scene.</param>
+internal sealed record HousingTrouble(double MovedK, string Where, string Scene);
+
+/// <summary>The network of the light at rest, at every switch position in the three scenes, ready for the draws.</summary>
+/// <remarks>
+/// Each position is a network solved at nominal heats, with its slopes. A draw takes its own heats by these slopes, and the errors of the
+/// methods as powers that are found once a scene, at its brightest position.
+/// </remarks>
+internal sealed class Housing
+{
+    private static readonly double ZeroC = 273.15;
+    private static readonly double SettledK = 2e-3;
+    private static readonly double Trial = 1.15;
+
+    private static readonly Func<NetworkFactors, double, NetworkFactors>[] Errors =
+    [
+        (f, v) => f with { PanelFilm = v },
+        (f, v) => f with { InsideFilm = v },
+        (f, v) => f with { Emissivity = v },
+        (f, v) => f with { Contact = v },
+        (f, v) => f with { AirFlow = v },
+    ];
+
+    private readonly HousingPoint?[] _points;
+    private readonly double[]?[] _kelvin;
+    private readonly int _positions;
+    private readonly BrightestRest?[] _brightest;
+    private readonly Lazy<double[]?[]> _powers;
+
+    private Housing(HousingPoint?[] points, double[]?[] kelvin, int positions, BrightestRest?[] brightest)
+    {
+        (_points, _kelvin, _positions, _brightest) = (points, kelvin, positions, brightest);
+        _powers = new(() => [.. _brightest.Select(PowersOf)]);
+    }
+
+    /// <summary>Place of the compartment's air among the nodes of a point.</summary>
+    public static int Air => 0;
+
+    /// <summary>Place of the driver's case.</summary>
+    public static int Driver => 1;
+
+    /// <summary>First place of the front's skins.</summary>
+    public static int Front => 2;
+
+    /// <summary>The network of a position; null where nothing is set free there or the light has no sink.</summary>
+    public HousingPoint? At(int scene, int position) => _points[(scene * _positions) + position];
+
+    /// <summary>
+    /// The networks at the heats of a row, and what they say that the row does not yet; null where the light has none, or one found no rest.
+    /// </summary>
+    public static (Housing? Found, HousingTrouble? Trouble) Of(
+        CoupledLight light,
+        ReadOnlySpan<double> x,
+        ReadOnlySpan<double> row,
+        Housing? before
+    )
+    {
+        var count = light.Positions;
+        var points = new HousingPoint?[Scene.All.Count * count];
+        var kelvin = new double[]?[points.Length];
+        var brightest = new BrightestRest?[Scene.All.Count];
+        var (any, worst, where) = (false, 0.0, (Node: "", Scene: 0, Position: 0));
+        for (var s = 0; s < Scene.All.Count; s++)
+        {
+            double[] last = [];
+            for (var i = 0; i < count; i++)
+            {
+                var at = (s * count) + i;
+                var heat = light.HeatAt(x, row, s, Scene.All[s].FanRuns, i);
+                if (light.Inputs.Map.Spec(heat, Scene.All[s].FanRuns) is not { } told)
+                {
+                    continue;
+                }
+
+                // The heat at this junction is known; how it would change with the junction is for courses over time.
+                var spec = told with
+                {
+                    EmitterWPerK = 0,
+                };
+                var n = LightNetwork.Of(spec);
+                var solve = n.Network.Steady(before?._kelvin[at] ?? last);
+                int[] nodes = [n.CompartmentAir, n.Driver, .. light.Inputs.Map.Front(n)];
+                if (solve.Result is not { } rest || HousingPoint.Of(n, rest.Kelvin, heat.Heats, nodes) is not { } point)
+                {
+                    return (null, new(double.NaN, Words(light, solve.WorstNode, i), Scene.All[s].Name));
+                }
+
+                any = true;
+                points[at] = point;
+                last = kelvin[at] = [.. rest.Kelvin];
+                if (i == light.Brightest)
+                {
+                    brightest[s] = new(n, spec, nodes, last, heat, i);
+                }
+
+                var place = row[light.Place(s, i)..];
+                foreach (
+                    var (node, number) in new[]
+                    {
+                        (n.CompartmentAir, PositionRow.CompartmentC),
+                        (n.Driver, PositionRow.DriverC),
+                        (n.Base, PositionRow.SinkC),
+                    }
+                )
+                {
+                    var moved = Math.Abs(last[node] - ZeroC - place[number]);
+                    if (!(moved <= worst))
+                    {
+                        (worst, where) = (moved, (n.Network.Nodes[node].Name, s, i));
+                    }
+                }
+            }
+        }
+
+        return !any ? (null, null)
+            : worst <= SettledK ? (new(points, kelvin, count, brightest), null)
+            : (
+                new(points, kelvin, count, brightest),
+                new(worst, Words(light, where.Node, where.Position), Scene.All[where.Scene].Name)
+            );
+    }
+
+    /// <summary>How a draw differs from nominal in a scene.</summary>
+    /// <param name="scene">The scene.</param>
+    /// <param name="factors">Errors of the methods.</param>
+    /// <param name="contact">Error of joints.</param>
+    /// <param name="airFlow">Error of the flow through the housing.</param>
+    /// <param name="curve">The draw's sink.</param>
+    public HousingDraw Draw(int scene, HeatFactors factors, double contact, double airFlow, SinkCurve? curve)
+    {
+        ReadOnlySpan<double> errors = [factors.PanelFilm, factors.InsideFilm, factors.Emissivity, contact, airFlow];
+        if (_brightest[scene] is not { } full || !errors.ContainsAnyExcept(1))
+        {
+            return HousingDraw.Nominal;
+        }
+
+        // More air than the network was told of counts as an error of the flow.
+        var flow =
+            full.Heat.Sink is { FlowM3PerS: > 0 } nominal && curve is { FlowM3PerS: > 0 }
+                ? airFlow * curve.FlowM3PerS / nominal.FlowM3PerS
+                : airFlow;
+        if (_powers.Value[scene] is not { } powers)
+        {
+            return HousingDraw.Nominal;
+        }
+
+        var count = powers.Length / Errors.Length;
+        var times = new double[count];
+        for (var n = 0; n < count; n++)
+        {
+            var log = 0.0;
+            for (var e = 0; e < Errors.Length; e++)
+            {
+                log += powers[(n * Errors.Length) + e] * Math.Log(e == 4 ? flow : errors[e]);
+            }
+
+            times[n] = Math.Exp(Math.Clamp(log, -1.5, 1.5));
+        }
+
+        // A sink that is worse than nominal gives more to the sheet beside it.
+        var sinkW = full.Heat.HeatW * (1 - Math.Clamp(At(scene, full.Position)?.SeatShare ?? 0, -20, 0.95));
+        var worse =
+            full.Heat.Sink is { } own && curve is not null && own.BaseRiseK(sinkW) > 0
+                ? curve.BaseRiseK(sinkW) / own.BaseRiseK(sinkW)
+                : 1;
+        return new(times, times[^1] * worse);
+    }
+
+    private static double[]? PowersOf(BrightestRest? full)
+    {
+        if (full is null)
+        {
+            return null;
+        }
+
+        // Rises of the nodes that are read, then the sheet's conductance from the base.
+        double[] Read(LightNetwork n, IReadOnlyList<double> kelvin)
+        {
+            var rise = kelvin[n.Base] - kelvin[n.Room];
+            return [.. full.Nodes.Select(i => kelvin[i] - kelvin[n.Room]), rise > 0 ? n.SeatW(kelvin) / rise : 0];
+        }
+
+        var nominal = Read(full.Network, full.Kelvin);
+        var powers = new double[nominal.Length * Errors.Length];
+        for (var e = 0; e < Errors.Length; e++)
+        {
+            var moved = LightNetwork.Of(full.Spec with { Factors = Errors[e](NetworkFactors.Nominal, Trial) });
+            if (moved.Network.Steady(full.Kelvin).Result is not { } rest)
+            {
+                continue;
+            }
+
+            var then = Read(moved, rest.Kelvin);
+            for (var n = 0; n < nominal.Length; n++)
+            {
+                var ratio = nominal[n] > 1e-6 ? then[n] / nominal[n] : 1;
+                powers[(n * Errors.Length) + e] = ratio > 0 ? Math.Log(ratio) / Math.Log(Trial) : 0;
+            }
+        }
+
+        return powers;
+    }
+
+    private static string Words(CoupledLight light, string node, int position) =>
+        $"{node} at position {light.Inputs.Network.Switches(position)}";
+
+    private sealed record BrightestRest(
+        LightNetwork Network,
+        LightNetworkSpec Spec,
+        int[] Nodes,
+        double[] Kelvin,
+        CoupledHeat Heat,
+        int Position
+    );
+}
+
+/// <summary>What one draw does to the network of a scene.</summary>
+/// <param name="Times">How many times its nominal rises each node has; null at nominal.</param>
+/// <param name="SeatTimes">How many times its nominal share against the sink's own faces the sheet takes.</param>
+internal readonly record struct HousingDraw(double[]? Times, double SeatTimes)
+{
+    /// <summary>The nominal draw.</summary>
+    public static HousingDraw Nominal => new(null, 1);
+
+    /// <summary>Share of the emitter's heat that sheet under the sink takes.</summary>
+    /// <param name="nominal">That share at nominal.</param>
+    public double SeatShare(double nominal)
+    {
+        // Two ways side by side; sheet that warms the base keeps its share.
+        var own = 1 - Math.Clamp(nominal, -20, 0.95);
+        return nominal <= 0 ? 1 - own : 1 - (own / (own + ((1 - own) * SeatTimes)));
+    }
+}
