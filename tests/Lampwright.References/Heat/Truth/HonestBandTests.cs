@@ -111,7 +111,7 @@ public class HonestBandTests
     {
         var heatW = TruePhysics.HeatW(made.Light, made.RiseK);
         var junctionK = TruePhysics.JunctionRiseK(made.Light, made.RiseK, heatW);
-        var (ours, junction) = TrueBands.Of(made, heatW, Draws);
+        var (ours, junction) = TrueBands.Of(made.Posed, heatW, Draws);
         return new(made.Group, made.Hot, Held.Of(made.RiseK, ours), Held.Of(junctionK, junction));
     }
 

@@ -23,7 +23,12 @@ internal sealed record MadeLight(
     double BodyM,
     TrueLight Light,
     double RiseK
-);
+)
+{
+    /// <summary>What Lampwright is told of it.</summary>
+    public Posed Posed =>
+        new(Spec, Emissivity, LayerM, LayerWPerMK, JunctionKPerW, AmbientK, RunV, BodyM, Light.Fan is not null);
+}
 
 /// <summary>Where the lights come from: each range with its reason. None of it is known to the code that is tested.</summary>
 internal static class Populations

@@ -11,7 +11,7 @@ internal static class TrueBands
 {
     /// <summary>Nominal, 5th and 95th percentile of the rise of base and junction over the air, K.</summary>
     public static ((double Value, double Low, double High) Base, (double Value, double Low, double High) Junction) Of(
-        MadeLight made,
+        Posed made,
         double heatW,
         int draws
     )
@@ -74,18 +74,13 @@ internal static class TrueBands
         {
             var factors = cooling.Factors(at);
             var spec = cooling.Spec(at, factors);
-            var curve = cooling.Curve(
-                at,
-                spec,
-                cooling.AmbientK(at, Scene.All[Scene.Normal]),
-                made.Light.Fan is not null
-            )!;
+            var curve = cooling.Curve(at, spec, cooling.AmbientK(at, Scene.All[Scene.Normal]), made.FanRuns)!;
             var inside = cooling.InterfaceKPerW(at, factors) + cooling.JunctionKPerW(at);
             return (curve.BaseRiseK(heatW), curve.SourceRiseK(heatW) + heatW * inside);
         }
     }
 
-    private static LightParts Parts(MadeLight made)
+    private static LightParts Parts(Posed made)
     {
         var fan = made.Spec.Fan is null
             ? null
