@@ -100,7 +100,7 @@ internal static class TrueBands
                 Body = new Size(Exact(made.BodyM), Exact(made.BodyM)),
             },
             null,
-            new Sink("main") { Emissivity = Value("emissivity", made.Emissivity) },
+            new Sink("main") { Emissivity = Value("emissivity", made.Emissivity), Pipes = Pipes(made.Spec.Tower) },
             fan,
             new ThermalInterface("main", [], Value("thickness", made.LayerM), Value("conductivity", made.LayerWPerMK)),
             null,
@@ -109,6 +109,17 @@ internal static class TrueBands
     }
 
     private static Value Value(string path, Given given) => new(given.Nominal, given.HalfWidth, Origin.Given, path);
+
+    // A leg's resistance as the file takes it where its maker says nothing.
+    private static SinkPipes? Pipes(HeatPipeTower? tower) =>
+        tower is null
+            ? null
+            : new(
+                tower.Pipes,
+                Exact(tower.PipeDiameterM),
+                Value("pipes.resistance", new(tower.PipeKPerW, tower.PipeKPerW / 2)),
+                null
+            );
 
     private static Value Exact(double value) => Quantities.Value.Exact(value);
 }
