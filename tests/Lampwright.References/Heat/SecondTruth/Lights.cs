@@ -248,7 +248,8 @@ internal static class Lights
             AlongM = tower?.AlongM ?? spec.AlongM,
             BaseM = spec.BaseThicknessM,
             FootM2 = spec.AcrossM * spec.AlongM,
-            BackM2 = spec.AcrossM * spec.AlongM - body * body,
+            // The file knows no sink that hangs free: its back lies on sheet, or on what carries it. The first comparison had it in free air.
+            BackM2 = 0,
             // 6063 drawn and aged: 193 to 218 by its temper (mill sheets; from memory).
             Conductivity = n.Between(193, 218),
             Fins = tower?.Plates ?? spec.FinCount,
