@@ -36,7 +36,7 @@ public static class BlankDrawing
         Guard.Positive(widthMm);
         Guard.Positive(heightMm);
         options ??= new();
-        Drawing? drawing = null;
+        Drawing? wide = null;
         foreach (var scale in Scales)
         {
             if (blank.WidthM * 1000 * scale > widthMm || blank.HeightM * 1000 * scale > heightMm)
@@ -44,13 +44,16 @@ public static class BlankDrawing
                 continue;
             }
 
-            drawing = Of(blank, options with { Scale = scale });
+            var drawing = Of(blank, options with { Scale = scale });
             if (drawing.WidthMm <= widthMm && drawing.HeightMm <= heightMm)
             {
-                break;
+                return drawing;
             }
+
+            // A legend that alone is too tall is no reason to draw the part as a speck.
+            wide ??= drawing.WidthMm <= widthMm ? drawing : null;
         }
 
-        return drawing ?? Of(blank, options with { Scale = Scales[^1] });
+        return wide ?? Of(blank, options with { Scale = Scales[^1] });
     }
 }

@@ -31,10 +31,10 @@ internal sealed class BlankLabels(
     ];
 
     private static readonly double[] Shares = [0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85];
-    private readonly List<(string Key, string Text)> keys = [];
+    private readonly Dictionary<string, string> keys = new(StringComparer.Ordinal);
 
-    /// <summary>Bends whose words found no room: the number that stands there, and the words for the legend.</summary>
-    public IReadOnlyList<(string Key, string Text)> Keys => keys;
+    /// <summary>Flanges whose bend found no room for its words: the number that stands there instead.</summary>
+    public IReadOnlyDictionary<string, string> Keys => keys;
 
     /// <summary>A letter at the first hole of each group, and at every one of a small group that has room for it.</summary>
     public void HoleLetters()
@@ -84,7 +84,7 @@ internal sealed class BlankLabels(
             if (best.Cost >= 1)
             {
                 var key = (keys.Count + 1).ToString(CultureInfo.InvariantCulture);
-                keys.Add((key, bend.Flange + ", " + text));
+                keys[bend.Flange] = key;
                 (text, best) = (key, Best(key, places, TextAnchor.Middle, angle));
             }
 
@@ -92,7 +92,72 @@ internal sealed class BlankLabels(
         }
     }
 
-    private static string BendText(BlankBend bend) =>
+    /// <summary>Which face is up and which way the sheet was rolled, in the metal where there is room.</summary>
+    public void Face()
+    {
+        var outline = blank.Outline.Moved(p => p * k).Points(0.5);
+        Put(outline, "outside up", size * 1.15, 0);
+        if (blank.GrainAlongX is not { } alongX)
+        {
+            return;
+        }
+
+        const double half = 11;
+        var turn = alongX ? 0 : Math.PI / 2;
+        if (Put(outline, "grain", size, turn, half) is not { } at)
+        {
+            return;
+        }
+
+        var along = new Vec2(1, 0).Turned(turn);
+        var on = at - (along.Left * (size * 0.4));
+        draw.Line(blank.Part, LineKind.Dimension, on - (along * half), on + (along * half));
+        draw.Arrow(on + (along * half), along);
+        draw.Arrow(on - (along * half), -along);
+    }
+
+    /// <summary>Writes a text about the freest place in the metal; null where there is none.</summary>
+    private Vec2? Put(IReadOnlyList<Vec2> outline, string text, double type, double turn, double half = 0)
+    {
+        var (w, h) = (blank.WidthM * k, blank.HeightM * k);
+        var reach = Math.Max(half, TextWidth.Of(text, type) / 2) + 1;
+        var (along, up) = (new Vec2(1, 0).Turned(turn), new Vec2(0, 1).Turned(turn));
+        (Vec2 At, double Cost)? best = null;
+        for (var i = 1; i < 20; i++)
+        {
+            for (var j = 1; j < 20; j++)
+            {
+                var at = new Vec2(w * i / 20, h * j / 20);
+                var box = new TextBox([
+                    at - (along * reach) - (up * (type * 0.8)),
+                    at + (along * reach) - (up * (type * 0.8)),
+                    at + (along * reach) + (up * type),
+                    at - (along * reach) + (up * type),
+                ]);
+                if (!box.Corners.All(c => Polygon2.Contains(outline, c)))
+                {
+                    continue;
+                }
+
+                // Near the middle of the blank among free places.
+                var cost = draw.Crowd.Cost(box) + (0.2 * (Math.Abs(i - 10) + Math.Abs(j - 10)) / 20);
+                if (cost < 1 && (best is null || cost < best.Value.Cost))
+                {
+                    best = (at, cost);
+                }
+            }
+        }
+
+        if (best is { } found)
+        {
+            draw.Text("", text, found.At, type, TextRole.Title, TextAnchor.Middle, turn);
+            return found.At;
+        }
+
+        return null;
+    }
+
+    internal static string BendText(BlankBend bend) =>
         Numbers.Tenths(bend.AngleRad * 180 / Math.PI) + "° " + (bend.Direction == BendDirection.Down ? "down" : "up");
 
     private (Vec2 At, double Cost) LetterPlace(BlankHole hole, string letter)

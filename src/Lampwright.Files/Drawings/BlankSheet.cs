@@ -1,3 +1,4 @@
+using Lampwright.Findings;
 using Lampwright.Geometry;
 using Lampwright.Metal;
 
@@ -12,6 +13,8 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
     private readonly double size = options.TextMm;
     private readonly IReadOnlyList<HoleGroup> groups = HoleGroup.Of(blank);
 
+    private readonly IReadOnlyList<Finding> findings = FindingMarks.Of(options.Findings, blank.Part);
+
     private double W => blank.WidthM * k;
 
     private double H => blank.HeightM * k;
@@ -20,6 +23,8 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
     {
         Shape();
         var labels = new BlankLabels(draw, blank, groups, k, size);
+        var marks = new FindingMarks(draw, findings, k, size);
+        marks.Places();
         if (options.Dimensions)
         {
             FromBottom();
@@ -42,9 +47,11 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
             labels.BendLabels();
         }
 
+        marks.Words();
         if (options.Legend)
         {
-            BlankLegend.Draw(draw, blank, groups, labels.Keys, options.Scale, size);
+            labels.Face();
+            BlankLegend.Draw(draw, blank, groups, labels.Keys, findings, options, size);
         }
 
         return draw.Finish(blank.Part, options.Scale, margin: options.Dimensions ? 2 : 1, groups);
@@ -64,6 +71,11 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
             var (a, b) = (P(bend.CentreLine.A), P(bend.CentreLine.B));
             draw.Line(bend.Id, LineKind.Bend, a, b);
             draw.Crowd.Take(a, b, 3);
+        }
+
+        if (options.SetLines)
+        {
+            SetLines.Draw(draw, blank, k);
         }
 
         foreach (var hole in blank.Holes)

@@ -76,10 +76,12 @@ internal sealed record CoordinateChain(
             if (jogs)
             {
                 draw.Chain(e.Id, LineKind.Dimension, from, Map(e.At, Bend), Map(places[i], start), Map(places[i], far));
+                draw.Crowd.Take(from, Map(e.At, Bend), 1);
             }
             else
             {
                 draw.Line(e.Id, LineKind.Dimension, from, Map(e.At, far));
+                draw.Crowd.Take(from, Map(e.At, far), 1);
             }
 
             var beside = places[i] + (TextSide * size * 0.2);

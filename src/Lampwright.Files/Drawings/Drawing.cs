@@ -1,3 +1,4 @@
+using Lampwright.Findings;
 using Lampwright.Geometry;
 
 namespace Lampwright.Files.Drawings;
@@ -51,6 +52,15 @@ public sealed record BlankDrawingOptions
     /// <summary>True with the legend below: kinds of lines, groups of holes, notes.</summary>
     public bool Legend { get; init; } = true;
 
+    /// <summary>Width that the legend may take even where the drawing is narrower, mm.</summary>
+    public double LegendMm { get; init; } = 165;
+
+    /// <summary>Findings that are marked where they bite; those without a place in the part are passed over.</summary>
+    public IReadOnlyList<Finding> Findings { get; init; } = [];
+
+    /// <summary>True with the set lines of the brake's clamp.</summary>
+    public bool SetLines { get; init; } = true;
+
     /// <summary>The plain shape: cuts, bends and marks, nothing else. For templates, full size.</summary>
     public static BlankDrawingOptions Plain { get; } =
         new()
@@ -59,5 +69,6 @@ public sealed record BlankDrawingOptions
             HoleCoordinates = false,
             BendLabels = false,
             Legend = false,
+            SetLines = false,
         };
 }

@@ -24,6 +24,8 @@ internal sealed class DrawingBuilder
 
     public double Right => x1;
 
+    public double Top => y1;
+
     public void Line(string id, LineKind kind, Vec2 a, Vec2 b)
     {
         Take(a);
@@ -92,6 +94,13 @@ internal sealed class DrawingBuilder
         );
     }
 
+    /// <summary>A filled triangle.</summary>
+    public void Triangle(string id, LineKind kind, Vec2 a, Vec2 b, Vec2 tip)
+    {
+        Take(tip);
+        items.Add(new DrawnPath(id, kind, a, [new(b), new(tip), new(a)], Closed: true, Filled: true));
+    }
+
     /// <summary>A text; the angle is counter-clockwise, as y is up here.</summary>
     public TextBox Text(
         string id,
@@ -100,7 +109,8 @@ internal sealed class DrawingBuilder
         double size,
         TextRole role,
         TextAnchor anchor = TextAnchor.Start,
-        double angle = 0
+        double angle = 0,
+        LineKind? line = null
     )
     {
         var box = TextBox.Of(text, at, size, anchor, angle);
@@ -110,7 +120,7 @@ internal sealed class DrawingBuilder
         }
 
         Crowd.Take(box);
-        items.Add(new DrawnText(id, text, at, size, angle, anchor, role));
+        items.Add(new DrawnText(id, text, at, size, angle, anchor, role, line));
         return box;
     }
 

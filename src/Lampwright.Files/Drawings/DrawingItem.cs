@@ -73,6 +73,9 @@ public enum TextRole
 
     /// <summary>Title of the drawing.</summary>
     Title,
+
+    /// <summary>What a finding says beside its place.</summary>
+    Found,
 }
 
 /// <summary>A line of text.</summary>
@@ -83,6 +86,7 @@ public enum TextRole
 /// <param name="AngleRad">Turn of its base line, radians, positive clockwise on paper.</param>
 /// <param name="Anchor">Where it stands on its point.</param>
 /// <param name="Role">What it is for.</param>
+/// <param name="Line">The kind of line whose colour it has; null for ink (of a bend: the bend's).</param>
 public sealed record DrawnText(
     string Id,
     string Text,
@@ -90,5 +94,6 @@ public sealed record DrawnText(
     double SizeMm,
     double AngleRad,
     TextAnchor Anchor,
-    TextRole Role
+    TextRole Role,
+    LineKind? Line = null
 ) : DrawingItem(Id);

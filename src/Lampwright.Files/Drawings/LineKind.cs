@@ -1,3 +1,5 @@
+using Lampwright.Files.Charts;
+
 namespace Lampwright.Files.Drawings;
 
 /// <summary>What a drawn line means; its width and dashes follow from it.</summary>
@@ -23,6 +25,21 @@ public enum LineKind
 
     /// <summary>Outline before forming, or a neighbouring part (long-dash double-dot narrow, 05.1).</summary>
     Before,
+
+    /// <summary>Set line of the brake, scribed on the face that is seen (long dashes, as on the template).</summary>
+    Set,
+
+    /// <summary>Set line that is scribed on the face beneath (dashed: hidden).</summary>
+    SetInside,
+
+    /// <summary>Place of a finding that stops the work.</summary>
+    Stop,
+
+    /// <summary>Place of a finding that warns.</summary>
+    Warn,
+
+    /// <summary>Place of a finding that is worth knowing.</summary>
+    Hint,
 }
 
 /// <summary>How a kind of line is drawn on paper.</summary>
@@ -41,8 +58,25 @@ public sealed record LineStyle(double WidthMm, IReadOnlyList<double> DashesMm, s
         new(0.18, [24 * 0.18, 3 * 0.18, 0.5 * 0.18, 3 * 0.18], "centre"),
         new(0.25, [12 * 0.25, 3 * 0.25], "hidden"),
         new(0.25, [24 * 0.25, 3 * 0.25, 0.5 * 0.25, 3 * 0.25, 0.5 * 0.25, 3 * 0.25], "before"),
+        new(0.25, [5, 1.5], "set"),
+        new(0.25, [12 * 0.25, 3 * 0.25], "set-inside"),
+        new(0.6, [], "found-stop"),
+        new(0.6, [], "found-warn"),
+        new(0.4, [], "found-note"),
     ];
 
     /// <summary>The style of a kind of line.</summary>
     public static LineStyle Of(LineKind kind) => Styles[(int)kind];
+
+    /// <summary>Its colour on paper, the same in SVG and PDF; ink for lines that are cut, punched or measured.</summary>
+    public static Tint TintOf(LineKind kind) =>
+        kind switch
+        {
+            LineKind.Bend => Palette.Flow,
+            LineKind.Set or LineKind.SetInside => Palette.Hold,
+            LineKind.Stop => Palette.Stop,
+            LineKind.Warn => Palette.Warn,
+            LineKind.Hint => Palette.Soft,
+            _ => Palette.Ink,
+        };
 }

@@ -29,8 +29,11 @@ public static class SvgDrawing
             text.Append(CultureInfo.InvariantCulture, $" width=\"{w}mm\" height=\"{h}mm\" color=\"#1d2a33\"");
         }
 
+        // What holds links is no picture to a reader of the page, but a group of them.
+        var isGroup = !standsAlone && drawing.Items.Any(i => i is DrawnText { Role: TextRole.Found });
+        text.Append(isGroup ? $" role=\"group\" aria-label=\"{Escaped(drawing.Title)}\"" : " role=\"img\"");
         text.Append(
-            " role=\"img\" class=\"drawing\" fill=\"none\" stroke=\"currentColor\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
+            " class=\"drawing\" fill=\"none\" stroke=\"currentColor\" stroke-linecap=\"round\" stroke-linejoin=\"round\""
         );
         text.Append(" font-family=\"Inter, 'Helvetica Neue', Arial, sans-serif\">\n");
         text.Append("<title>")
@@ -48,7 +51,7 @@ public static class SvgDrawing
 
         foreach (var item in drawing.Items)
         {
-            Item(text, item);
+            Item(text, item, standsAlone);
         }
 
         return text.Append("</svg>\n").ToString();
@@ -80,12 +83,16 @@ public static class SvgDrawing
         return safe.ToString();
     }
 
-    private static void Item(StringBuilder text, DrawingItem item)
+    private static void Item(StringBuilder text, DrawingItem item, bool standsAlone)
     {
         switch (item)
         {
             case DrawnPath { Filled: true } p:
-                text.Append("<path class=\"arrow\" fill=\"currentColor\" stroke=\"none\" d=\"")
+                text.Append("<path class=\"")
+                    .Append(p.Line == LineKind.Dimension ? "arrow" : "arrow " + LineStyle.Of(p.Line).Word)
+                    .Append("\" fill=\"")
+                    .Append(Colour(p.Line))
+                    .Append("\" stroke=\"none\" d=\"")
                     .Append(Data(p))
                     .Append("\"/>\n");
                 break;
@@ -100,17 +107,22 @@ public static class SvgDrawing
                 );
                 break;
             case DrawnText t:
-                Write(text, t);
+                Write(text, t, standsAlone);
                 break;
             default:
                 break;
         }
     }
 
+    private const string Own = "currentColor";
+
+    private static string Colour(LineKind kind) =>
+        LineStyle.TintOf(kind) is var tint && tint == Charts.Palette.Ink ? Own : tint.Hex;
+
     private static string Look(LineKind kind, string id)
     {
         var style = LineStyle.Of(kind);
-        var colour = kind == LineKind.Bend ? " stroke=\"#9a3b26\"" : "";
+        var colour = Colour(kind) is var hex && hex == Own ? "" : $" stroke=\"{hex}\"";
         var dashes =
             style.DashesMm.Count > 0
                 ? $" stroke-dasharray=\"{string.Join(' ', style.DashesMm.Select(Numbers.Svg))}\""
@@ -142,7 +154,7 @@ public static class SvgDrawing
 
     private static string Point(Vec2 p) => Numbers.Svg(p.X) + " " + Numbers.Svg(p.Y);
 
-    private static void Write(StringBuilder text, DrawnText t)
+    private static void Write(StringBuilder text, DrawnText t, bool standsAlone)
     {
         var anchor = t.Anchor switch
         {
@@ -156,18 +168,28 @@ public static class SvgDrawing
                 ? ""
                 : $" transform=\"rotate({Numbers.Svg(t.AngleRad * 180 / Math.PI)} {x} {y})\"";
         var data = t.Id.Length > 0 ? $" data-id=\"{Escaped(t.Id)}\"" : "";
+
+        // On a page what a finding says leads to it, by keys too.
+        data += t.Role == TextRole.Found && t.Id.Length > 0 && !standsAlone ? " tabindex=\"0\" role=\"link\"" : "";
         var role = t.Role switch
         {
             TextRole.Bend => "t-bend",
             TextRole.Hole => "t-hole",
             TextRole.Dimension => "t-dimension",
             TextRole.Title => "t-title",
+            TextRole.Found => "t-found",
             _ => "t-note",
         };
-        var weight = t.Role is TextRole.Hole or TextRole.Title ? " font-weight=\"600\"" : "";
+        role += t.Line is { } line ? " " + LineStyle.Of(line).Word : "";
+        var weight =
+            t.Role is TextRole.Hole or TextRole.Title
+            || t is { Role: TextRole.Found, Line: LineKind.Stop or LineKind.Warn }
+                ? " font-weight=\"600\""
+                : "";
+        var colour = Colour(t.Line ?? (t.Role == TextRole.Bend ? LineKind.Bend : LineKind.Cut));
         text.Append(
             CultureInfo.InvariantCulture,
-            $"<text class=\"{role}\" x=\"{x}\" y=\"{y}\" font-size=\"{Numbers.Svg(t.SizeMm)}\" fill=\"currentColor\" stroke=\"none\"{anchor}{weight}{turn}{data}>"
+            $"<text class=\"{role}\" x=\"{x}\" y=\"{y}\" font-size=\"{Numbers.Svg(t.SizeMm)}\" fill=\"{colour}\" stroke=\"none\"{anchor}{weight}{turn}{data}>"
         );
         text.Append(Escaped(t.Text)).Append("</text>\n");
     }

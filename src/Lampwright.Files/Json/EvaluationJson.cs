@@ -232,6 +232,17 @@ public static class EvaluationJson
         json.Text("remedy", finding.Rule.Remedy);
         json.Text("source", finding.Rule.Source);
         json.Flag("protectsPeople", finding.Rule.ProtectsPeople);
+        json.ObjectOrNull(
+            "place",
+            finding.Place,
+            on =>
+            {
+                json.Text("part", on.Part);
+                json.Text("flat", on.Flat);
+                json.Plains("fromMm", on.A.X * 1000, on.A.Y * 1000);
+                json.Plains("toMm", on.B.X * 1000, on.B.Y * 1000);
+            }
+        );
     }
 
     /// <summary>Place of a path, or of the nearest table round it that the file has.</summary>

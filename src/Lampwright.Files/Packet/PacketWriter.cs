@@ -137,7 +137,12 @@ public static class PacketWriter
         {
             var (part, name) = (parts[i], safe[i]);
             files.Add(($"blanks/{name}.dxf", () => Encoding.ASCII.GetBytes(DxfBlank.File(part.Blank))));
-            files.Add(($"blanks/{name}.svg", () => Utf8(SvgDrawing.File(BlankDrawing.Of(part.Blank)))));
+            files.Add(
+                (
+                    $"blanks/{name}.svg",
+                    () => Utf8(SvgDrawing.File(BlankDrawing.Of(part.Blank, new() { Findings = evaluation.Findings })))
+                )
+            );
             files.Add(($"folded/{name}.glb", () => GlbFold.File(part.Solid.Value)));
         }
 

@@ -141,8 +141,17 @@ public sealed partial class BoardDesk : IBoardDesk, IDisposable
     /// <inheritdoc/>
     public string BlankDrawing(string part) =>
         State.Light?.Metal?.Parts.FirstOrDefault(p => p.Name == part) is { } answer
-            ? SvgDrawing.Element(Lampwright.Files.Drawings.BlankDrawing.Fitting(answer.Blank, 240, 190))
-            : "";
+            ? SvgDrawing.Element(
+                Lampwright.Files.Drawings.BlankDrawing.Fitting(
+                    answer.Blank,
+                    240,
+                    300,
+                    new() { Findings = State.Light?.Findings ?? [], LegendMm = 225 }
+                )
+            )
+        : State.Light?.Metal?.Sketches.FirstOrDefault(s => s.Part == part) is { } sketch
+            ? SvgDrawing.Element(SketchDrawing.Fitting(sketch, State.Light.Findings, 240, 190))
+        : "";
 
     /// <summary>Stops computing and looking.</summary>
     public void Dispose()

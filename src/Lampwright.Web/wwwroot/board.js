@@ -21,11 +21,34 @@
     target.focus({ preventScroll: true });
   };
 
+  // A finding and its mark in the drawing lead to each other: what is led to is marked for a while and has the focus.
+  const marks = key => [...document.querySelectorAll(`.sketch.blank svg [data-id="${CSS.escape(key)}"]`)];
+  const show = (els, at) => {
+    document.querySelectorAll(".led-to").forEach(e => e.classList.remove("led-to"));
+    els.forEach(e => e.classList.add("led-to"));
+    open(at);
+    at.scrollIntoView({ block: "center" });
+    at.focus?.({ preventScroll: true });
+  };
+  const found = key => { const all = marks(key); if (all.length > 0) show(all, all.find(m => m.tabIndex === 0) ?? all[0]); return all.length > 0; };
+  const lead = key => {
+    const item = document.getElementById("found:" + key);
+    if (item) show([item], item);
+  };
+  const point = el => {
+    const id = el?.dataset.id;
+    if (!id || !el.closest(".blank svg")) return false;
+    if (id.includes("@")) lead(id); else { const fold = document.querySelector(".fold[data-webgl=yes]"); fold?.choose?.(id); fold?.scrollIntoView({ block: "nearest" }); }
+    return true;
+  };
+
   window.lampwright = {
     live(ref) { board = ref; document.body.dataset.live = "yes"; narrow(); },
     unsaved(is) { unsaved = is; },
     follow,
     folds: host => host?.dataset.folds === "yes",
+    stages: host => host?.stages ?? [],
+    found,
   };
 
   // On a phone the ledger begins folded to its one line.
@@ -38,6 +61,9 @@
   addEventListener("beforeunload", e => { if (unsaved) e.preventDefault(); });
 
   document.addEventListener("click", e => {
+    if (point(e.target.closest?.("[data-id]"))) return;
+    const to = e.target.closest?.("[data-found]")?.dataset.found;
+    if (to && found(to)) { e.preventDefault(); e.stopPropagation(); return; }
     const act = e.target.closest?.("[data-act]")?.dataset.act;
     if (act === "theme") {
       root.dataset.paper = isDark() ? "light" : "dark";
@@ -47,6 +73,7 @@
   });
 
   document.addEventListener("keydown", e => {
+    if ((e.key === "Enter" || e.key === " ") && point(e.target.closest?.("svg [data-id]"))) { e.preventDefault(); return; }
     if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
     const key = e.key.toLowerCase();
     const act = key === "s" ? "save" : key === "z" ? (e.shiftKey ? "redo" : "undo") : key === "y" ? "redo" : "";

@@ -13,6 +13,7 @@ class FoldView {
     this.fold = 1; this.picked = ""; this.hover = ""; this.models = []; this.url = "";
     this.stop = new AbortController();
     this.listen();
+    host.choose = id => this.choose(id);
     this.observer = new ResizeObserver(() => this.draw());
     this.observer.observe(canvas);
   }
@@ -28,6 +29,7 @@ class FoldView {
     this.ids = [...new Set(this.models.flatMap(m => m.faces.map(f => f.id)))];
     this.canFold = this.models.some(m => m.canFold);
     this.host.dataset.folds = this.canFold ? "yes" : "no";
+    this.host.stages = this.models.length === 1 ? this.models[0].stages.map(b => ({ flange: b.flange, angle: Math.abs(b.angle) * 180 / Math.PI })) : [];
     this.shape();
     if (first) this.fit(); else { this.camera.follow(this.least, this.most); this.draw(); }
     return this.canFold;

@@ -1,6 +1,7 @@
 // A body at any fold between the flat blank and the finished part.
 // A bend of angle A and neutral length L has the neutral radius L/A; at the share t of its angle it is L/(tA), so that the
 // neutral fibre keeps its length and t = 0 is the exact blank, t = 1 the exact part.
+// Bends follow each other: what stands furthest from the face first, since a wall that stands is in the way of the lip on it.
 
 // A frame is [X, Y, Z, origin] as twelve numbers.
 const out = (f, p, o = 1) => [0, 1, 2].map(i => f[i] * p[0] + f[3 + i] * p[1] + f[6 + i] * p[2] + o * f[9 + i]);
@@ -22,6 +23,9 @@ export class Unfolding {
     this.frames = new Map((body.fold?.faces ?? []).map(f => [f.id, f.frame]));
     this.bends = (body.fold?.bends ?? []).map(b => this.bend(b)).filter(b => b);
     this.byFlange = new Map(this.bends.map(b => [b.flange, b]));
+    const depth = b => { let n = 0; for (let at = b; at; at = this.byFlange.get(at.parent)) n++; return n; };
+    this.stages = [...this.bends].sort((a, b) => depth(b) - depth(a));
+    this.stages.forEach((b, i) => { b.stage = i; });
     const seat = item => ({ ...item, ...this.seat(item.id, item.p, item.n) });
     this.seatedFaces = body.faces.map(seat);
     this.seatedEdges = body.edges.map(seat);
@@ -61,23 +65,27 @@ export class Unfolding {
   }
 
   at(share) {
-    const placed = this.canFold && share < 0.9999 ? this.posed(Math.max(LEAST, share)) : null;
+    const placed = this.canFold && share < 0.9999 ? this.posed(share) : null;
     return { faces: this.seatedFaces.map(f => this.moved(f, placed)), edges: this.seatedEdges.map(f => this.moved(f, placed)) };
   }
 
-  posed(t) {
+  // The share of its angle that a bend has at a share of the whole work.
+  turnedBy(b, share) { return Math.min(1, Math.max(0, share * this.stages.length - b.stage)); }
+
+  posed(share) {
     const frames = new Map([...this.frames].map(([id, f]) => [id, f])), axes = new Map();
     for (const b of this.bends) { // parents come before children
+      const t = Math.max(LEAST, this.turnedBy(b, share));
       const more = b.neutral / t - b.neutral;
       const axisInParent = b.inParent.slice();
       for (let i = 0; i < 3; i++) axisInParent[9 + i] -= more * b.inParent[6 + i];
       const axis = then(frames.get(b.parent), axisInParent);
       const straight = turned(b.inAxis, -b.turn);
       straight[11] += more;
-      axes.set(b.flange, { axis, more });
+      axes.set(b.flange, { axis, more, t });
       frames.set(b.flange, then(axis, turned(straight, b.turn * t)));
     }
-    return { frames, axes, t };
+    return { frames, axes };
   }
 
   moved(item, pose) {
@@ -91,7 +99,7 @@ export class Unfolding {
       let v = [source[i], source[i + 1], source[i + 2]];
       let w = n ? [sourceN[i], sourceN[i + 1], sourceN[i + 2]] : null;
       if (bend) {
-        const a = v[1] * pose.t;
+        const a = v[1] * bend.t;
         v = turnX([v[0], 0, v[2] + bend.more], a);
         if (w) w = turnX(w, a);
       }

@@ -25,6 +25,9 @@ public sealed record Hole(string Id, string On)
     /// <summary>Name of a standard cut-out that is cut instead of a shape, with the holes of its screws; or empty.</summary>
     public string CutOut { get; init; } = "";
 
+    /// <summary>Distance to live parts behind this opening, m; null: what the part says.</summary>
+    public Value? Live { get; init; }
+
     /// <summary>Turn of the shape or pattern, rad, counter-clockwise seen on the outside.</summary>
     public Value? Turn { get; init; }
 }

@@ -43,6 +43,7 @@ public sealed class PreparedEvaluation
     private readonly WaysRows? _ways;
     private readonly BoardReading? _board;
     private readonly MetalRows _metal;
+    private readonly List<Lampwright.Metal.BlankSketch> _sketches = [];
     private readonly AssemblyRows _assembly;
     private readonly List<TiltRows> _tilts = [];
     private readonly List<ArmRows> _arms = [];
@@ -64,7 +65,7 @@ public sealed class PreparedEvaluation
         _findings = [.. notes];
 
         var patterns = new HolePatterns(design);
-        var (made, metalFindings) = MetalShop.Of(design, patterns);
+        var (made, metalFindings) = MetalShop.Of(design, patterns, _sketches);
         _findings.AddRange(metalFindings);
         _findings.AddRange(DesignFindings.Of(design, patterns));
 
@@ -208,7 +209,7 @@ public sealed class PreparedEvaluation
             Board = _board is null ? null : BoardBuild.Of(_board, _light, bands),
             Heat = heat,
             Light = _settled?.Inputs.Light is { } model ? LightBuild.Of(_settled, model, bands, _picture) : null,
-            Metal = _metal.Parts.Count > 0 ? MetalBuild.Of(_metal, bands) : null,
+            Metal = _metal.Parts.Count + _sketches.Count > 0 ? MetalBuild.Of(_metal, _sketches, bands) : null,
             FitUp = _assembly.Things.Count > 0 ? FitUpBuild.Of(_assembly, bands) : null,
             Balance =
                 _tilts.Count + _arms.Count + _stands.Count > 0

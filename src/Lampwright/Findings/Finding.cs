@@ -21,4 +21,10 @@ public sealed record Finding(
 
     /// <summary>How serious it is.</summary>
     public Severity Severity => Rule.Severity;
+
+    /// <summary>Where on a blank it bites; null where it speaks of no one place.</summary>
+    public FindingPlace? Place { get; init; }
+
+    /// <summary>What tells it from other findings: code and path.</summary>
+    public string Key => Code + "@" + Path;
 }

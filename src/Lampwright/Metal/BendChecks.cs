@@ -24,11 +24,11 @@ internal static class BendChecks
             switch (panel.Spec!.Making)
             {
                 case FlangeMaking.Hem:
-                    Hem.Check(spec, panel.Spec, path, findings);
+                    Hem.Check(spec, panel, path, findings);
                     Height(spec, panel, path, findings);
                     break;
                 case FlangeMaking.Joggle:
-                    Joggle.Check(panel, path, findings);
+                    Joggle.Check(spec, panel, path, findings);
                     Radius(spec, panel, path, blank, findings);
                     break;
                 default:
@@ -41,15 +41,17 @@ internal static class BendChecks
             if (panel.Bend!.K is not (>= 0.2 and <= 0.6))
             {
                 findings.Add(
-                    MetalRules.ImplausibleK.At(
-                        path,
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"The allowance of {panel.Id} puts the neutral fibre at {panel.Bend.K:0.00} of the thickness."
-                        ),
-                        panel.Bend.K.ToString("0.00", CultureInfo.InvariantCulture),
-                        "0.2 to 0.6"
-                    )
+                    MetalRules
+                        .ImplausibleK.At(
+                            path,
+                            string.Create(
+                                CultureInfo.InvariantCulture,
+                                $"The allowance of {panel.Id} puts the neutral fibre at {panel.Bend.K:0.00} of the thickness."
+                            ),
+                            panel.Bend.K.ToString("0.00", CultureInfo.InvariantCulture),
+                            "0.2 to 0.6"
+                        )
+                        .OnBend(spec, panel)
                 );
             }
         }
@@ -114,12 +116,14 @@ internal static class BendChecks
         if (panel.Height < least - 1e-9)
         {
             findings.Add(
-                MetalRules.ShortFlange.At(
-                    path + (panel.Spec!.Making == FlangeMaking.Hem ? ".width" : ".height"),
-                    $"Flange {panel.Id} is {Mm.Of(panel.Height)} high outside; the brake needs {Mm.Of(least)}.",
-                    Mm.Of(panel.Height),
-                    Mm.Of(least)
-                )
+                MetalRules
+                    .ShortFlange.At(
+                        path + (panel.Spec!.Making == FlangeMaking.Hem ? ".width" : ".height"),
+                        $"Flange {panel.Id} is {Mm.Of(panel.Height)} high outside; the brake needs {Mm.Of(least)}.",
+                        Mm.Of(panel.Height),
+                        Mm.Of(least)
+                    )
+                    .OnHeight(spec, panel)
             );
         }
     }
@@ -138,13 +142,15 @@ internal static class BendChecks
         if (least is { } limit && bend.InsideRadiusM < limit - 1e-9)
         {
             findings.Add(
-                MetalRules.SmallRadius.At(
-                    path,
-                    $"The bend of {panel.Id} has an inside radius of {Mm.Of(bend.InsideRadiusM)}; "
-                        + $"{Mm.Of(spec.Sheet.ThicknessM)} of this sheet wants {Mm.Of(limit)} or more{(along ? " along its rolling direction" : "")}.",
-                    Mm.Of(bend.InsideRadiusM),
-                    Mm.Of(limit)
-                )
+                MetalRules
+                    .SmallRadius.At(
+                        path,
+                        $"The bend of {panel.Id} has an inside radius of {Mm.Of(bend.InsideRadiusM)}; "
+                            + $"{Mm.Of(spec.Sheet.ThicknessM)} of this sheet wants {Mm.Of(limit)} or more{(along ? " along its rolling direction" : "")}.",
+                        Mm.Of(bend.InsideRadiusM),
+                        Mm.Of(limit)
+                    )
+                    .OnBend(spec, panel)
             );
         }
     }
@@ -156,12 +162,14 @@ internal static class BendChecks
         if (closes && brake.ClosingAngleRad is { } closing && bend.AngleRad > closing + 1e-9)
         {
             findings.Add(
-                MetalRules.BeyondBrake.At(
-                    path + ".angle",
-                    $"Flange {panel.Id} turns by {Mm.Degrees(bend.AngleRad)}; the brake closes to {Mm.Degrees(closing)}.",
-                    Mm.Degrees(bend.AngleRad),
-                    Mm.Degrees(closing)
-                )
+                MetalRules
+                    .BeyondBrake.At(
+                        path + ".angle",
+                        $"Flange {panel.Id} turns by {Mm.Degrees(bend.AngleRad)}; the brake closes to {Mm.Degrees(closing)}.",
+                        Mm.Degrees(bend.AngleRad),
+                        Mm.Degrees(closing)
+                    )
+                    .OnBend(spec, panel)
             );
         }
 
@@ -169,12 +177,14 @@ internal static class BendChecks
         if (brake.LengthM is { } longest && length > longest + 1e-9)
         {
             findings.Add(
-                MetalRules.LongerThanBrake.At(
-                    path,
-                    $"The bend of {panel.Id} is {Mm.Of(length)} long; the brake takes {Mm.Of(longest)}.",
-                    Mm.Of(length),
-                    Mm.Of(longest)
-                )
+                MetalRules
+                    .LongerThanBrake.At(
+                        path,
+                        $"The bend of {panel.Id} is {Mm.Of(length)} long; the brake takes {Mm.Of(longest)}.",
+                        Mm.Of(length),
+                        Mm.Of(longest)
+                    )
+                    .OnBend(spec, panel)
             );
         }
 
@@ -184,13 +194,15 @@ internal static class BendChecks
             if (spec.Sheet.ThicknessM > limit + 1e-9)
             {
                 findings.Add(
-                    MetalRules.TooStrongForBrake.At(
-                        path,
-                        $"The brake bends {Mm.Of(mild)} of mild steel over its length, of this sheet {Mm.Of(limit)}; "
-                            + $"{panel.Id} is {Mm.Of(spec.Sheet.ThicknessM)} thick.",
-                        Mm.Of(spec.Sheet.ThicknessM),
-                        Mm.Of(limit)
-                    )
+                    MetalRules
+                        .TooStrongForBrake.At(
+                            path,
+                            $"The brake bends {Mm.Of(mild)} of mild steel over its length, of this sheet {Mm.Of(limit)}; "
+                                + $"{panel.Id} is {Mm.Of(spec.Sheet.ThicknessM)} thick.",
+                            Mm.Of(spec.Sheet.ThicknessM),
+                            Mm.Of(limit)
+                        )
+                        .OnBend(spec, panel)
                 );
             }
         }

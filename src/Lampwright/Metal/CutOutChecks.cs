@@ -5,7 +5,7 @@ namespace Lampwright.Metal;
 /// <summary>Holds openings for bought things against the sheet they are cut in.</summary>
 internal static class CutOutChecks
 {
-    public static void Check(PartSpec spec, List<Finding> findings)
+    public static void Check(PartSpec spec, List<PlacedHole> holes, List<Finding> findings)
     {
         foreach (var hole in spec.Holes)
         {
@@ -16,22 +16,26 @@ internal static class CutOutChecks
             {
                 var limit = t < least ? least : most;
                 findings.Add(
-                    MetalRules.SheetForCutOut.At(
-                        path,
-                        $"{Capital(hole.Purpose)} in {hole.On} holds in sheet of {Limits(hole)}; this is {Mm.Of(t)}.",
-                        Mm.Of(t),
-                        Mm.Of(limit)
-                    )
+                    MetalRules
+                        .SheetForCutOut.At(
+                            path,
+                            $"{Capital(hole.Purpose)} in {hole.On} holds in sheet of {Limits(hole)}; this is {Mm.Of(t)}.",
+                            Mm.Of(t),
+                            Mm.Of(limit)
+                        )
+                        .On(spec, holes.Find(h => ReferenceEquals(h.Spec, hole)))
                 );
             }
 
             if (hole.IsFromMemory)
             {
                 findings.Add(
-                    MetalRules.CutOutNotRead.At(
-                        path,
-                        $"The opening for {hole.Purpose} ({Mm.Of(hole.Shape.LengthM)} × {Mm.Of(hole.Shape.WidthM)}) is the usual one and was not read in its maker's print."
-                    )
+                    MetalRules
+                        .CutOutNotRead.At(
+                            path,
+                            $"The opening for {hole.Purpose} ({Mm.Of(hole.Shape.LengthM)} × {Mm.Of(hole.Shape.WidthM)}) is the usual one and was not read in its maker's print."
+                        )
+                        .On(spec, holes.Find(h => ReferenceEquals(h.Spec, hole)))
                 );
             }
         }

@@ -11,11 +11,12 @@ internal static class FoldChecks
         List<Panel> panels,
         List<PlacedHole> holes,
         Blank blank,
+        Vec2 shift,
         FoldedPart folded,
         List<Finding> findings
     )
     {
-        Flat(spec, panels, blank, findings);
+        Flat(spec, panels, blank, shift, findings);
         var plates = panels.ConvertAll(p => new Plate(p, spec.Sheet.ThicknessM, holes));
         for (var i = 0; i < plates.Count; i++)
         {
@@ -29,24 +30,29 @@ internal static class FoldChecks
                 if (plates[i].Depth(plates[j], spec.Sheet.ThicknessM) is var depth and > 0)
                 {
                     findings.Add(
-                        MetalRules.FoldCollides.At(
-                            SheetPart.PathOf(spec, panels[j]),
-                            $"When folded, {panels[j].Id} and {panels[i].Id} cut through each other over {Mm.Of(depth)}.",
-                            Mm.Of(depth)
-                        )
+                        MetalRules
+                            .FoldCollides.At(
+                                SheetPart.PathOf(spec, panels[j]),
+                                $"When folded, {panels[j].Id} and {panels[i].Id} cut through each other over {Mm.Of(depth)}.",
+                                Mm.Of(depth)
+                            )
+                            .Through(spec, panels[j], panels[i])
                     );
                 }
             }
         }
 
         Corners(spec, panels, findings);
-        Seams(spec, folded, findings);
+        Seams(spec, panels, folded, findings);
     }
 
-    private static void Flat(PartSpec spec, List<Panel> panels, Blank blank, List<Finding> findings)
+    private static void Flat(PartSpec spec, List<Panel> panels, Blank blank, Vec2 shift, List<Finding> findings)
     {
         var crossing = Polygon2.SelfCrossing(blank.Outline.Points(1e-5));
         var overlaps = crossing is not null;
+
+        // The blank is finished already, places are not yet: they are carried into it together later on.
+        var place = crossing is { } cross ? cross - shift : default;
         if (!overlaps)
         {
             var flats = panels.ConvertAll(p => p.InBlank.Out(new Outline(p.Flat)));
@@ -60,17 +66,24 @@ internal static class FoldChecks
                             j != i && Polygon2.Contains(polygons[i], middle) && Polygon2.Contains(polygon, middle)
                     )
                     .Any();
+                place = overlaps ? middle : place;
             }
         }
 
         if (overlaps)
         {
             findings.Add(
-                MetalRules.BlankOverlaps.At(
-                    $"part.{spec.Name}",
-                    $"Laid flat, the flanges of {spec.Name} overlap each other"
-                        + (crossing is { } at ? $"; outlines cross at {Mm.Of(at.X)}, {Mm.Of(at.Y)} of the blank." : ".")
-                )
+                MetalRules
+                    .BlankOverlaps.At(
+                        $"part.{spec.Name}",
+                        $"Laid flat, the flanges of {spec.Name} overlap each other"
+                            + (
+                                crossing is { } at
+                                    ? $"; outlines cross at {Mm.Of(at.X)}, {Mm.Of(at.Y)} of the blank."
+                                    : "."
+                            )
+                    )
+                    .On(spec, panels[0], place)
             );
         }
     }
@@ -107,12 +120,14 @@ internal static class FoldChecks
         if (at is not null && worst > CornerSlackM)
         {
             findings.Add(
-                MetalRules.CornerTouches.At(
-                    SheetPart.PathOf(spec, at),
-                    $"At the start of {at.Id} the corner edges of the flanges press on each other by {Mm.Of(worst)}.",
-                    Mm.Of(worst),
-                    Mm.Of(CornerSlackM)
-                )
+                MetalRules
+                    .CornerTouches.At(
+                        SheetPart.PathOf(spec, at),
+                        $"At the start of {at.Id} the corner edges of the flanges press on each other by {Mm.Of(worst)}.",
+                        Mm.Of(worst),
+                        Mm.Of(CornerSlackM)
+                    )
+                    .On(spec, at.Parent!, at.RootStart)
             );
         }
     }
@@ -120,7 +135,7 @@ internal static class FoldChecks
     /// <summary>What a hand brake's scatter hides (common practice, no source).</summary>
     private static double CornerSlackM => 0.0001;
 
-    private static void Seams(PartSpec spec, FoldedPart folded, List<Finding> findings)
+    private static void Seams(PartSpec spec, List<Panel> panels, FoldedPart folded, List<Finding> findings)
     {
         foreach (var seam in spec.Seams)
         {
@@ -145,12 +160,14 @@ internal static class FoldChecks
             if (apart > limit)
             {
                 findings.Add(
-                    MetalRules.SeamOpen.At(
-                        path,
-                        $"Edges {seam.EdgeA} and {seam.EdgeB} stand {Mm.Of(apart)} apart when folded.",
-                        Mm.Of(apart),
-                        Mm.Of(limit)
-                    )
+                    MetalRules
+                        .SeamOpen.At(
+                            path,
+                            $"Edges {seam.EdgeA} and {seam.EdgeB} stand {Mm.Of(apart)} apart when folded.",
+                            Mm.Of(apart),
+                            Mm.Of(limit)
+                        )
+                        .OnEdge(spec, panels, seam.EdgeA)
                 );
             }
         }

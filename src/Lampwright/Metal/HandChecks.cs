@@ -14,17 +14,18 @@ internal static class HandChecks
         List<Finding> findings
     )
     {
-        foreach (var hole in holes.Select(h => h.Spec).Distinct())
+        foreach (var first in holes.DistinctBy(h => h.Spec, ReferenceEqualityComparer.Instance))
         {
-            Make(spec, hole, findings);
-            Reach(spec, hole, findings);
+            Make(spec, first, findings);
+            Reach(spec, first, findings);
         }
 
         Edges(spec, panels, folded, findings);
     }
 
-    private static void Make(PartSpec spec, HoleSpec hole, List<Finding> findings)
+    private static void Make(PartSpec spec, PlacedHole first, List<Finding> findings)
     {
+        var hole = first.Spec;
         var (path, limits, t) = ($"part.{spec.Name}.hole.{hole.Id}", spec.Limits, spec.Sheet.ThicknessM);
         var least = Math.Min(hole.Shape.LengthM, hole.Shape.WidthM);
         var round = hole.Shape.Kind == HoleShapeKind.Round;
@@ -32,12 +33,14 @@ internal static class HandChecks
         if (least < limit - 1e-9)
         {
             findings.Add(
-                MetalRules.NotByHand.At(
-                    path,
-                    $"Hole {hole.Id} is {Mm.Of(least)} {(round ? "across" : "wide")}; {tool} wants {Mm.Of(limit)}.",
-                    Mm.Of(least),
-                    Mm.Of(limit)
-                )
+                MetalRules
+                    .NotByHand.At(
+                        path,
+                        $"Hole {hole.Id} is {Mm.Of(least)} {(round ? "across" : "wide")}; {tool} wants {Mm.Of(limit)}.",
+                        Mm.Of(least),
+                        Mm.Of(limit)
+                    )
+                    .On(spec, first)
             );
         }
         else if (
@@ -48,19 +51,24 @@ internal static class HandChecks
         )
         {
             findings.Add(
-                MetalRules.NotByHand.At(
-                    path,
-                    $"Hole {hole.Id} of {Mm.Of(least)} asks for a step drill, whose steps are {Mm.Of(limits.StepM)} high; the sheet is {Mm.Of(t)} thick.",
-                    Mm.Of(t),
-                    Mm.Of(limits.StepM)
-                )
+                MetalRules
+                    .NotByHand.At(
+                        path,
+                        $"Hole {hole.Id} of {Mm.Of(least)} asks for a step drill, whose steps are {Mm.Of(limits.StepM)} high; the sheet is {Mm.Of(t)} thick.",
+                        Mm.Of(t),
+                        Mm.Of(limits.StepM)
+                    )
+                    .On(spec, first)
             );
         }
     }
 
-    private static void Reach(PartSpec spec, HoleSpec hole, List<Finding> findings)
+    private static void Reach(PartSpec spec, PlacedHole first, List<Finding> findings)
     {
-        if (spec.LiveBehindM is not { } live || hole.Purpose.Length > 0)
+        var hole = first.Spec;
+
+        // What stands in an opening closes it, unless the maker says at the hole itself what lies behind.
+        if ((hole.LiveBehindM ?? (hole.Purpose.Length > 0 ? null : spec.LiveBehindM)) is not { } live)
         {
             return;
         }
@@ -70,23 +78,27 @@ internal static class HandChecks
         if (finger > live + 1e-9)
         {
             findings.Add(
-                MetalRules.FingerReachesLive.At(
-                    path,
-                    $"Through {hole.Id} a finger reaches {Mm.Of(finger)}; live parts are {Mm.Of(live)} behind it.",
-                    Mm.Of(live),
-                    Mm.Of(finger)
-                )
+                MetalRules
+                    .FingerReachesLive.At(
+                        path,
+                        $"Through {hole.Id} a finger reaches {Mm.Of(finger)}; live parts are {Mm.Of(live)} behind it.",
+                        Mm.Of(live),
+                        Mm.Of(finger)
+                    )
+                    .On(spec, first)
             );
         }
         else if (wire > live + 1e-9)
         {
             findings.Add(
-                MetalRules.WireReachesLive.At(
-                    path,
-                    $"Through {hole.Id} a wire of 1 mm reaches {Mm.Of(wire)}; live parts are {Mm.Of(live)} behind it.",
-                    Mm.Of(live),
-                    Mm.Of(wire)
-                )
+                MetalRules
+                    .WireReachesLive.At(
+                        path,
+                        $"Through {hole.Id} a wire of 1 mm reaches {Mm.Of(wire)}; live parts are {Mm.Of(live)} behind it.",
+                        Mm.Of(live),
+                        Mm.Of(wire)
+                    )
+                    .On(spec, first)
             );
         }
     }
@@ -114,13 +126,15 @@ internal static class HandChecks
             findings.Add(
                 free.Count == 0
                     ? MetalRules.UnknownEdge.At($"part.{spec.Name}.hands", $"The part has no edge {edge}.")
-                    : MetalRules.SharpEdge.At(
-                        $"part.{spec.Name}.hands",
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"Hands go to {edge}, a cut edge of {Mm.Of(spec.Sheet.ThicknessM)} sheet and {Mm.Of(free.Sum(e => (e.B - e.A).Length))} long."
+                    : MetalRules
+                        .SharpEdge.At(
+                            $"part.{spec.Name}.hands",
+                            string.Create(
+                                CultureInfo.InvariantCulture,
+                                $"Hands go to {edge}, a cut edge of {Mm.Of(spec.Sheet.ThicknessM)} sheet and {Mm.Of(free.Sum(e => (e.B - e.A).Length))} long."
+                            )
                         )
-                    )
+                        .OnEdge(spec, panels, edge)
             );
         }
     }

@@ -30,8 +30,9 @@ public static class Hem
     public static BendFigures Figures(double thicknessM, double allowanceFactor = 1) =>
         BendFigures.Of(MidFibre, Math.PI, 0, thicknessM, allowanceFactor);
 
-    internal static void Check(PartSpec spec, FlangeSpec hem, string path, List<Finding> findings)
+    internal static void Check(PartSpec spec, Panel panel, string path, List<Finding> findings)
     {
+        var hem = panel.Spec!;
         var (sheet, t) = (spec.Sheet, spec.Sheet.ThicknessM);
         if (
             sheet is { YieldPa: > 0, TensileStrengthPa: > 0 }
@@ -39,24 +40,28 @@ public static class Hem
         )
         {
             findings.Add(
-                MetalRules.HemCracks.At(
-                    path,
-                    $"Hem {hem.Id} is folded flat in {sheet.Material}, which yields at {sheet.YieldPa / sheet.TensileStrengthPa * 100:0} % of its strength and stretches little.",
-                    $"{sheet.YieldPa / sheet.TensileStrengthPa * 100:0} %",
-                    $"{MostYieldRatio * 100:0} %"
-                )
+                MetalRules
+                    .HemCracks.At(
+                        path,
+                        $"Hem {hem.Id} is folded flat in {sheet.Material}, which yields at {sheet.YieldPa / sheet.TensileStrengthPa * 100:0} % of its strength and stretches little.",
+                        $"{sheet.YieldPa / sheet.TensileStrengthPa * 100:0} %",
+                        $"{MostYieldRatio * 100:0} %"
+                    )
+                    .OnBend(spec, panel)
             );
         }
 
         if (hem.HeightM < (LeastWidthThicknesses * t) - 1e-9)
         {
             findings.Add(
-                MetalRules.HemCracks.At(
-                    path + ".width",
-                    $"Hem {hem.Id} is {Mm.Of(hem.HeightM)} wide; {Mm.Of(LeastWidthThicknesses * t)} can be taken hold of and pressed flat.",
-                    Mm.Of(hem.HeightM),
-                    Mm.Of(LeastWidthThicknesses * t)
-                )
+                MetalRules
+                    .HemCracks.At(
+                        path + ".width",
+                        $"Hem {hem.Id} is {Mm.Of(hem.HeightM)} wide; {Mm.Of(LeastWidthThicknesses * t)} can be taken hold of and pressed flat.",
+                        Mm.Of(hem.HeightM),
+                        Mm.Of(LeastWidthThicknesses * t)
+                    )
+                    .OnHeight(spec, panel)
             );
         }
     }

@@ -13,12 +13,14 @@ internal static class HemCover
             foreach (var hole in holes.Where(h => h.Panel == hem.Parent && Covers(hem, h) && told.Add(h.Spec.Id)))
             {
                 findings.Add(
-                    MetalRules.HoleUnderHem.At(
-                        $"part.{spec.Name}.hole.{hole.Spec.Id}",
-                        $"Hem {hem.Id} is {Mm.Of(hem.Height)} wide and folds over hole {hole.Spec.Id}{hole.Member}.",
-                        Mm.Of(hole.Outline.Points(1e-5).Min(p => Depth(hem, p))),
-                        Mm.Of(hem.Height)
-                    )
+                    MetalRules
+                        .HoleUnderHem.At(
+                            $"part.{spec.Name}.hole.{hole.Spec.Id}",
+                            $"Hem {hem.Id} is {Mm.Of(hem.Height)} wide and folds over hole {hole.Spec.Id}{hole.Member}.",
+                            Mm.Of(hole.Outline.Points(1e-5).Min(p => Depth(hem, p))),
+                            Mm.Of(hem.Height)
+                        )
+                        .On(spec, hole)
                 );
             }
         }

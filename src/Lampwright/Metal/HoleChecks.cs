@@ -47,23 +47,23 @@ internal static class HoleChecks
     private static void Report(PartSpec spec, HoleSpec hole, HoleDistances seen, List<Finding> findings)
     {
         var (path, t, limits) = ($"part.{spec.Name}.hole.{hole.Id}", spec.Sheet.ThicknessM, spec.Limits);
-        void Say(Rule rule, string at, string what, double observed, double limit) =>
-            findings.Add(
-                rule.At(
-                    path,
-                    $"Hole {hole.Id}{at} in {hole.On} {what} {Mm.Of(observed)}; {Mm.Of(limit)} is wanted.",
-                    Mm.Of(observed),
-                    Mm.Of(limit)
-                )
+        Finding Said(Rule rule, string at, string what, double observed, double limit) =>
+            rule.At(
+                path,
+                $"Hole {hole.Id}{at} in {hole.On} {what} {Mm.Of(observed)}; {Mm.Of(limit)} is wanted.",
+                Mm.Of(observed),
+                Mm.Of(limit)
             );
 
         if (seen.Bend.Distance < -1e-9 && seen.Edge.Distance >= -1e-9)
         {
             findings.Add(
-                MetalRules.HoleInBend.At(
-                    path + ".at",
-                    $"Hole {hole.Id}{seen.Bend.Member} reaches {Mm.Of(-seen.Bend.Distance)} into a bend of {hole.On}{Place(seen.AtBend)}."
-                )
+                MetalRules
+                    .HoleInBend.At(
+                        path + ".at",
+                        $"Hole {hole.Id}{seen.Bend.Member} reaches {Mm.Of(-seen.Bend.Distance)} into a bend of {hole.On}{Place(seen.AtBend)}."
+                    )
+                    .On(spec, seen.AtBend)
             );
             return;
         }
@@ -71,10 +71,12 @@ internal static class HoleChecks
         if (seen.Outside is { } outside && InBendOf(outside) is { } flange)
         {
             findings.Add(
-                MetalRules.HoleInBend.At(
-                    path + ".at",
-                    $"Hole {hole.Id}{outside.Member} lies in the bend of {flange}{Place(outside)}."
-                )
+                MetalRules
+                    .HoleInBend.At(
+                        path + ".at",
+                        $"Hole {hole.Id}{outside.Member} lies in the bend of {flange}{Place(outside)}."
+                    )
+                    .On(spec, outside)
             );
             return;
         }
@@ -82,12 +84,14 @@ internal static class HoleChecks
         if (seen.Outside is not null || seen.Edge.Distance < -1e-9)
         {
             findings.Add(
-                MetalRules.HoleOutside.At(
-                    path + ".at",
-                    seen.Outside is { } lost
-                        ? $"Hole {hole.Id}{lost.Member} does not lie inside {hole.On}{Place(lost)}."
-                        : $"Hole {hole.Id}{seen.Edge.Member} does not lie inside {hole.On}: it reaches {Mm.Of(-seen.Edge.Distance)} past an edge{Place(seen.AtEdge)}."
-                )
+                MetalRules
+                    .HoleOutside.At(
+                        path + ".at",
+                        seen.Outside is { } lost
+                            ? $"Hole {hole.Id}{lost.Member} does not lie inside {hole.On}{Place(lost)}."
+                            : $"Hole {hole.Id}{seen.Edge.Member} does not lie inside {hole.On}: it reaches {Mm.Of(-seen.Edge.Distance)} past an edge{Place(seen.AtEdge)}."
+                    )
+                    .On(spec, seen.Outside ?? seen.AtEdge)
             );
             return;
         }
@@ -97,46 +101,62 @@ internal static class HoleChecks
             (large ? limits.LargeHoleToBendM : limits.HoleToBendM) ?? (((large ? 2.5 : 2) * t) + seen.BendRadius);
         if (seen.Bend.Distance < toBend - 1e-9)
         {
-            Say(
-                MetalRules.HoleNearBend,
-                seen.Bend.Member,
-                "lies beside a bend's tangent by",
-                seen.Bend.Distance,
-                toBend
+            findings.Add(
+                Said(
+                        MetalRules.HoleNearBend,
+                        seen.Bend.Member,
+                        "lies beside a bend's tangent by",
+                        seen.Bend.Distance,
+                        toBend
+                    )
+                    .Beside(spec, seen.AtBend, bend: true)
             );
         }
 
         var (least, good) = (limits.HoleToEdgeLeastM ?? t, limits.HoleToEdgeM ?? (2 * t));
         if (seen.Edge.Distance < least - 1e-9)
         {
-            Say(MetalRules.HoleAtEdge, seen.Edge.Member, "leaves metal to an edge of", seen.Edge.Distance, least);
+            findings.Add(
+                Said(MetalRules.HoleAtEdge, seen.Edge.Member, "leaves metal to an edge of", seen.Edge.Distance, least)
+                    .Beside(spec, seen.AtEdge, bend: false)
+            );
         }
         else if (seen.Edge.Distance < good - 1e-9)
         {
-            Say(MetalRules.HoleNearEdge, seen.Edge.Member, "leaves metal to an edge of", seen.Edge.Distance, good);
+            findings.Add(
+                Said(MetalRules.HoleNearEdge, seen.Edge.Member, "leaves metal to an edge of", seen.Edge.Distance, good)
+                    .Beside(spec, seen.AtEdge, bend: false)
+            );
         }
 
         if (seen.Web.Distance < 0)
         {
             findings.Add(
-                MetalRules.HolesOverlap.At(path, $"Hole {hole.Id}{seen.Web.Member} runs into {seen.WebWith}.")
+                MetalRules
+                    .HolesOverlap.At(path, $"Hole {hole.Id}{seen.Web.Member} runs into {seen.WebWith}.")
+                    .On(spec, seen.WebHoles.Own)
             );
         }
         else if (seen.Web.Distance < (limits.WebM ?? t) - 1e-9)
         {
-            Say(
-                MetalRules.ThinWeb,
-                seen.Web.Member,
-                $"leaves a web to {seen.WebWith} of",
-                seen.Web.Distance,
-                limits.WebM ?? t
+            findings.Add(
+                Said(
+                        MetalRules.ThinWeb,
+                        seen.Web.Member,
+                        $"leaves a web to {seen.WebWith} of",
+                        seen.Web.Distance,
+                        limits.WebM ?? t
+                    )
+                    .Between(spec, seen.WebHoles.Own, seen.WebHoles.Other)
             );
         }
 
         var smallest = Math.Min(hole.Shape.LengthM, hole.Shape.WidthM);
         if (smallest < (limits.LeastHoleM ?? t) - 1e-9)
         {
-            Say(MetalRules.SmallHole, "", "measures", smallest, limits.LeastHoleM ?? t);
+            findings.Add(
+                Said(MetalRules.SmallHole, "", "measures", smallest, limits.LeastHoleM ?? t).On(spec, seen.First)
+            );
         }
     }
 

@@ -44,6 +44,9 @@ public sealed record HoleSpec(string Id, string On, Vec2 At, HoleShape Shape, Ho
     /// <summary>Thickest sheet, metres; null where unknown.</summary>
     public double? SheetMostM { get; init; }
 
+    /// <summary>Distance to live parts behind this opening, metres; null: what the part says.</summary>
+    public double? LiveBehindM { get; init; }
+
     /// <summary>True for a standard opening whose size was not read in a maker's or standard's print.</summary>
     public bool IsFromMemory { get; init; }
 }

@@ -75,16 +75,18 @@ public static class Joggle
         };
     }
 
-    internal static void Check(Panel panel, string path, List<Finding> findings)
+    internal static void Check(PartSpec spec, Panel panel, string path, List<Finding> findings)
     {
         // Two flanges, one word about them: on the strip beyond the step.
         if (panel.Spec!.TableId is null)
         {
             findings.Add(
-                MetalRules.JoggleTool.At(
-                    path,
-                    $"Joggle {panel.Id} turns {Mm.Degrees(panel.Bend!.AngleRad)} out and back within {Mm.Of(panel.Parent!.Height)}."
-                )
+                MetalRules
+                    .JoggleTool.At(
+                        path,
+                        $"Joggle {panel.Id} turns {Mm.Degrees(panel.Bend!.AngleRad)} out and back within {Mm.Of(panel.Parent!.Height)}."
+                    )
+                    .OnBend(spec, panel)
             );
         }
     }

@@ -24,15 +24,22 @@ internal static class NoseChecks
             if (WeakRow.Of(panel, [.. byPanel[panel]], bend.CentreLine.LengthM) is { } row)
             {
                 findings.Add(
-                    MetalRules.WeakRowOfHoles.At(
-                        path,
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"In the row of {row.Member}, {Mm.Of(row.DistanceM)} from the bend of {panel.Id}, {row.Left:0 %} of the metal is left; bending asks {row.Asked:0 %} of it there."
-                        ),
-                        string.Create(CultureInfo.InvariantCulture, $"{row.Left:0 %}"),
-                        string.Create(CultureInfo.InvariantCulture, $"{row.Asked:0 %}")
-                    )
+                    MetalRules
+                        .WeakRowOfHoles.At(
+                            path,
+                            string.Create(
+                                CultureInfo.InvariantCulture,
+                                $"In the row of {row.Member}, {Mm.Of(row.DistanceM)} from the bend of {panel.Id}, {row.Left:0 %} of the metal is left; bending asks {row.Asked:0 %} of it there."
+                            ),
+                            string.Create(CultureInfo.InvariantCulture, $"{row.Left:0 %}"),
+                            string.Create(CultureInfo.InvariantCulture, $"{row.Asked:0 %}")
+                        )
+                        .On(
+                            spec,
+                            panel,
+                            new(0, row.DistanceM + panel.Bend!.SetbackM),
+                            new(panel.RootLength, row.DistanceM + panel.Bend.SetbackM)
+                        )
                 );
             }
         }
@@ -49,12 +56,14 @@ internal static class NoseChecks
         if (bend.InsideRadiusM < nose - 1e-9)
         {
             findings.Add(
-                MetalRules.NoseMakesAnotherRadius.At(
-                    path,
-                    $"The bend of {panel.Id} has an inside radius of {Mm.Of(bend.InsideRadiusM)}; the nose of the clamp has {Mm.Of(nose)}.",
-                    Mm.Of(bend.InsideRadiusM),
-                    Mm.Of(nose)
-                )
+                MetalRules
+                    .NoseMakesAnotherRadius.At(
+                        path,
+                        $"The bend of {panel.Id} has an inside radius of {Mm.Of(bend.InsideRadiusM)}; the nose of the clamp has {Mm.Of(nose)}.",
+                        Mm.Of(bend.InsideRadiusM),
+                        Mm.Of(nose)
+                    )
+                    .OnBend(spec, panel)
             );
             return;
         }
@@ -70,12 +79,14 @@ internal static class NoseChecks
         if (Math.Abs(made - bend.InsideRadiusM) > Math.Max(0.0003, 0.3 * bend.InsideRadiusM) + 1e-9)
         {
             findings.Add(
-                MetalRules.NoseMakesAnotherRadius.At(
-                    path,
-                    $"A nose {Mm.Of(back)} behind the apron's axis makes an inside radius of about {Mm.Of(made)}; the blank counts on {Mm.Of(bend.InsideRadiusM)} at {panel.Id}.",
-                    Mm.Of(made),
-                    Mm.Of(bend.InsideRadiusM)
-                )
+                MetalRules
+                    .NoseMakesAnotherRadius.At(
+                        path,
+                        $"A nose {Mm.Of(back)} behind the apron's axis makes an inside radius of about {Mm.Of(made)}; the blank counts on {Mm.Of(bend.InsideRadiusM)} at {panel.Id}.",
+                        Mm.Of(made),
+                        Mm.Of(bend.InsideRadiusM)
+                    )
+                    .OnBend(spec, panel)
             );
         }
     }
@@ -103,13 +114,15 @@ internal static class NoseChecks
         var worst = tight.MaxBy(b => Least(b, true)! - b.InsideRadiusM)!;
         var both = tight.Exists(b => Metal.Grain.IsAlong(b, true)) && tight.Exists(b => Metal.Grain.IsAlong(b, false));
         findings.Add(
-            MetalRules.BendAcrossGrain.At(
-                $"part.{spec.Name}",
-                $"An inside radius of {Mm.Of(worst.InsideRadiusM)} is enough across the rolling direction, along it {Mm.Of(Least(worst, true)!.Value)} is wanted: {string.Join(", ", tight.Select(b => b.Flange))}."
-                    + (both ? " They run both ways, so some lie along it: bend a strip along it first." : ""),
-                Mm.Of(worst.InsideRadiusM),
-                Mm.Of(Least(worst, true)!.Value)
-            )
+            MetalRules
+                .BendAcrossGrain.At(
+                    $"part.{spec.Name}",
+                    $"An inside radius of {Mm.Of(worst.InsideRadiusM)} is enough across the rolling direction, along it {Mm.Of(Least(worst, true)!.Value)} is wanted: {string.Join(", ", tight.Select(b => b.Flange))}."
+                        + (both ? " They run both ways, so some lie along it: bend a strip along it first." : ""),
+                    Mm.Of(worst.InsideRadiusM),
+                    Mm.Of(Least(worst, true)!.Value)
+                )
+                .OnBend(spec, panels.First(p => p.Id == worst.Flange))
         );
     }
 }

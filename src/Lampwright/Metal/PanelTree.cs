@@ -7,7 +7,10 @@ namespace Lampwright.Metal;
 internal static class PanelTree
 {
     /// <summary>The flats, parents before children; null when a stop finding was raised.</summary>
-    public static List<Panel>? Build(PartSpec spec, List<Finding> findings)
+    /// <param name="spec">The part.</param>
+    /// <param name="findings">Takes what there is to say.</param>
+    /// <param name="made">Takes the flats that could be made, also where the whole could not; may be null.</param>
+    public static List<Panel>? Build(PartSpec spec, List<Finding> findings, List<Panel>? made = null)
     {
         var order = Ordered(spec, findings);
         if (order is null)
@@ -43,7 +46,8 @@ internal static class PanelTree
 
         var face = new Panel { Id = "face", Nominal = OutsideFace(spec, order, bends) };
         face.Edges = EdgesOf(face.Nominal);
-        var panels = new List<Panel> { face };
+        var panels = made ?? [];
+        panels.Add(face);
         var byId = new Dictionary<string, Panel>(StringComparer.Ordinal) { ["face"] = face };
         foreach (var flange in order)
         {
@@ -205,13 +209,15 @@ internal static class PanelTree
         if (!(height > bend.SetbackM) || !(length > 0) || !(farLength > 0))
         {
             findings.Add(
-                MetalRules.FlangeWithoutFlat.At(
-                    SheetPart.PathOf(spec, flange),
-                    $"Flange {flange.Id} is {Mm.Of(height)} high outside and {Mm.Of(length)} long, {Mm.Of(farLength)} at its far edge; "
-                        + $"its bend alone takes {Mm.Of(bend.SetbackM)}.",
-                    Mm.Of(Math.Min(height, Math.Min(length, farLength))),
-                    Mm.Of(bend.SetbackM)
-                )
+                MetalRules
+                    .FlangeWithoutFlat.At(
+                        SheetPart.PathOf(spec, flange),
+                        $"Flange {flange.Id} is {Mm.Of(height)} high outside and {Mm.Of(length)} long, {Mm.Of(farLength)} at its far edge; "
+                            + $"its bend alone takes {Mm.Of(bend.SetbackM)}.",
+                        Mm.Of(Math.Min(height, Math.Min(length, farLength))),
+                        Mm.Of(bend.SetbackM)
+                    )
+                    .On(spec, parent, edge.From, edge.To)
             );
             return null;
         }
@@ -279,10 +285,17 @@ internal static class PanelTree
 
                 good = false;
                 findings.Add(
-                    MetalRules.EdgeUsedUp.At(
-                        SheetPart.PathOf(spec, b) + ".on",
-                        $"Flanges {a.Id} and {b.Id} both claim {Mm.Of(a.EdgeTo - b.EdgeFrom)} of the same edge {b.Spec!.OnEdge}."
-                    )
+                    MetalRules
+                        .EdgeUsedUp.At(
+                            SheetPart.PathOf(spec, b) + ".on",
+                            $"Flanges {a.Id} and {b.Id} both claim {Mm.Of(a.EdgeTo - b.EdgeFrom)} of the same edge {b.Spec!.OnEdge}."
+                        )
+                        .On(
+                            spec,
+                            b.Parent!,
+                            edge.From + (edge.Along * b.EdgeFrom),
+                            edge.From + (edge.Along * Math.Min(a.EdgeTo, b.EdgeTo))
+                        )
                 );
             }
         }

@@ -12,4 +12,7 @@ public sealed record PartResult(PartSpec Spec, Blank? Blank, FoldedPart? Folded,
 {
     /// <summary>Where the zero of the first face lies on the blank, metres (before mirroring).</summary>
     public Vec2 BlankShift { get; init; }
+
+    /// <summary>What can be drawn of it where there is no blank; null where there is one, or where nothing can be drawn.</summary>
+    public BlankSketch? Sketch { get; init; }
 }

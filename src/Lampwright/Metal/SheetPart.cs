@@ -32,13 +32,16 @@ public static class SheetPart
 
         if (!SpecCheck.Passes(spec, findings))
         {
-            return new(told, null, null, findings);
+            // Numbers that no shop can make give no picture; an outline that only crosses itself does.
+            return findings.TrueForAll(f => f.Rule == MetalRules.OutlineCrosses)
+                ? Stopped(told, spec, findings, check)
+                : new(told, null, null, findings);
         }
 
         var panels = PanelTree.Build(spec, findings);
         if (panels is null)
         {
-            return new(told, null, null, findings);
+            return Stopped(told, spec, findings, check);
         }
 
         var joins = new CornerJoins(spec);
@@ -47,12 +50,14 @@ public static class SheetPart
             if (joins.Join(panel) is { } bad)
             {
                 findings.Add(
-                    MetalRules.BendUsesUpEdge.At(
-                        PathOf(spec, panel),
-                        $"The bends round {panel.Id} use up its edge {bad} and meet what lies beyond it."
-                    )
+                    MetalRules
+                        .BendUsesUpEdge.At(
+                            PathOf(spec, panel),
+                            $"The bends round {panel.Id} use up its edge {bad} and meet what lies beyond it."
+                        )
+                        .OnEdge(spec, panels, $"{panel.Id}.{bad}")
                 );
-                return new(told, null, null, findings);
+                return Stopped(told, spec, findings, check);
             }
         }
 
@@ -61,12 +66,14 @@ public static class SheetPart
         if (walk.Backward.Count > 0)
         {
             findings.Add(
-                MetalRules.BendUsesUpEdge.At(
-                    $"part.{spec.Name}",
-                    $"Bends and their reliefs take more than there is of {string.Join(", ", walk.Backward)}."
-                )
+                MetalRules
+                    .BendUsesUpEdge.At(
+                        $"part.{spec.Name}",
+                        $"Bends and their reliefs take more than there is of {string.Join(", ", walk.Backward)}."
+                    )
+                    .OnEdge(spec, panels, walk.Backward[0])
             );
-            return new(told, null, null, findings);
+            return Stopped(told, spec, findings, check);
         }
 
         var holes = HolePlaces.Of(spec, panels, findings);
@@ -76,13 +83,14 @@ public static class SheetPart
         {
             BendChecks.Check(spec, panels, blank, findings);
             HoleChecks.Check(spec, holes, findings);
-            CutOutChecks.Check(spec, findings);
+            CutOutChecks.Check(spec, holes, findings);
             HemCover.Check(spec, panels, holes, findings);
-            FoldChecks.Check(spec, panels, holes, blank, folded, findings);
+            FoldChecks.Check(spec, panels, holes, blank, shift, folded, findings);
             HandChecks.Check(spec, panels, holes, folded, findings);
             NoseChecks.Check(spec, panels, holes, blank, findings);
         }
 
+        Places.Settle(findings, shift, spec.Mirrored ? blank.WidthM : null);
         if (spec.Mirrored)
         {
             (blank, folded) = (PartMirror.Of(blank), PartMirror.Of(folded));
@@ -93,6 +101,18 @@ public static class SheetPart
                 string.CompareOrdinal(a.Code, b.Code) is var c && c != 0 ? c : string.CompareOrdinal(a.Path, b.Path)
         );
         return new(told, blank, folded, findings) { BlankShift = shift };
+    }
+
+    /// <summary>A part without blank, with what can be drawn of it.</summary>
+    private static PartResult Stopped(PartSpec told, PartSpec spec, List<Finding> findings, bool draw)
+    {
+        if (!draw || BlankSketch.Of(spec) is not var (sketch, shift))
+        {
+            return new(told, null, null, findings.ConvertAll(f => f with { Place = null }));
+        }
+
+        Places.Settle(findings, shift, spec.Mirrored ? sketch.WidthM : null);
+        return new(told, null, null, findings) { Sketch = spec.Mirrored ? sketch.Mirrored : sketch };
     }
 
     internal static string PathOf(PartSpec spec, Panel panel) =>

@@ -82,7 +82,13 @@ internal static class SpecCheck
         );
         if (sound)
         {
-            Crossing(spec.Face.Outline, $"{part}.face", $"The outline of the face of {spec.Name}", findings);
+            Crossing(
+                spec.Face.Outline,
+                $"{part}.face",
+                $"The outline of the face of {spec.Name}",
+                findings,
+                p => new(spec.Name, "face", p, p)
+            );
         }
 
         var relief = spec.Relief;
@@ -121,18 +127,47 @@ internal static class SpecCheck
 
         foreach (var hole in spec.Holes)
         {
-            Hole(hole, $"{part}.hole.{hole.Id}", Need, most, findings);
+            Hole(hole, $"{part}.hole.{hole.Id}", Need, most, findings, p => InFace(spec, hole, p));
         }
 
         return findings.Count == before;
     }
 
-    private static void Crossing(Outline outline, string path, string what, List<Finding> findings)
+    private static void Crossing(
+        Outline outline,
+        string path,
+        string what,
+        List<Finding> findings,
+        Func<Vec2, FindingPlace?> place
+    )
     {
         if (Polygon2.SelfCrossing(outline.Points(1e-5)) is { } at)
         {
-            findings.Add(MetalRules.OutlineCrosses.At(path, $"{what} crosses itself at {Mm.Of(at.X)}, {Mm.Of(at.Y)}."));
+            findings.Add(
+                MetalRules.OutlineCrosses.At(path, $"{what} crosses itself at {Mm.Of(at.X)}, {Mm.Of(at.Y)}.") with
+                {
+                    Place = place(at),
+                }
+            );
         }
+    }
+
+    /// <summary>Where a point of the first hole of its kind lies in the face; null in a flange, which is not laid flat yet.</summary>
+    private static FindingPlace? InFace(PartSpec spec, HoleSpec hole, Vec2 p)
+    {
+        if (hole.On != "face" || spec.Face.Outline.Corners.Count < 2)
+        {
+            return null;
+        }
+
+        var (least, most) = spec.Face.Outline.Box;
+        var centre = (least + most) / 2;
+        var zero = new Vec2(
+            (hole.AnchorX ?? hole.Anchor) == HoleAnchor.Centre ? centre.X : 0,
+            (hole.AnchorY ?? hole.Anchor) == HoleAnchor.Centre ? centre.Y : 0
+        );
+        var at = zero + hole.At + p.Turned(hole.RotationRad + hole.PatternRotationRad);
+        return new(spec.Name, "face", at, at);
     }
 
     private static bool Offset(double? offset, double most) => offset is null || (offset >= 0 && offset <= most);
@@ -173,7 +208,8 @@ internal static class SpecCheck
         string path,
         Action<bool, string, string, double> need,
         double most,
-        List<Finding> findings
+        List<Finding> findings,
+        Func<Vec2, FindingPlace?> place
     )
     {
         var shape = hole.Shape;
@@ -191,7 +227,7 @@ internal static class SpecCheck
         );
         if (shape.Kind == HoleShapeKind.Outline && SoundOutline(shape.Own))
         {
-            Crossing(shape.Own!, path + ".shape", $"The outline of hole {hole.Id}", findings);
+            Crossing(shape.Own!, path + ".shape", $"The outline of hole {hole.Id}", findings, place);
         }
 
         need(

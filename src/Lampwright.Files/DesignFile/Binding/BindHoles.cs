@@ -72,6 +72,7 @@ internal static class BindHoles
                         CutOut = cutout,
                         Layout = layout,
                         Turn = r.Optional("turn"),
+                        Live = r.Optional("live"),
                     };
                 }),
         ];

@@ -65,18 +65,7 @@ internal static class ShopFile
             }
             else if (own.Value is DocTable mine && entry.Value is DocTable theirs && Layered(key))
             {
-                // An entry of a name cannot be replaced, so the merged table is put together anew.
-                var both = new DocTable(design, mine.Start, mine.Length);
-                foreach (var inner in mine.Entries)
-                {
-                    both.Add(inner);
-                }
-
-                foreach (var inner in theirs.Entries.Where(e => !both.Add(e)))
-                {
-                    Twice(notes, DocPath.Join(entry.Name, inner.Name), shop.FileName);
-                }
-
+                var both = Layer(mine, theirs, entry.Name, shop.FileName, notes);
                 merged = Replaced(merged, own with { Value = both });
             }
             else if (entry.Name is not ("format" or "title"))
@@ -88,8 +77,38 @@ internal static class ShopFile
         return merged;
     }
 
+    /// <summary>One table over another; how the papers are printed is laid key by key, since the printer's part of it belongs to the shop.</summary>
+    private static DocTable Layer(DocTable mine, DocTable theirs, string path, string shop, List<Finding> notes)
+    {
+        // An entry of a name cannot be replaced, so the merged table is put together anew.
+        var both = new DocTable(mine.Source, mine.Start, mine.Length);
+        foreach (var own in mine.Entries)
+        {
+            both.Add(
+                Nested(own.Name) && own.Value is DocTable inner && theirs.Find(own.Name)?.Value is DocTable below
+                    ? own with
+                    {
+                        Value = Layer(inner, below, DocPath.Join(path, own.Name), shop, notes),
+                    }
+                    : own
+            );
+        }
+
+        foreach (var entry in theirs.Entries.Where(e => !both.Add(e)))
+        {
+            if (!Nested(entry.Name) || entry.Value is not DocTable || mine.Find(entry.Name)?.Value is not DocTable)
+            {
+                Twice(notes, DocPath.Join(path, entry.Name), shop);
+            }
+        }
+
+        return both;
+
+        bool Nested(string name) => path == "show" && name == "templates";
+    }
+
     private static bool Layered(SchemaKey? key) =>
-        key is { Kind: KeyKind.NamedTables } || key?.Pattern is "given" or "rules" or "brake" or "drawer";
+        key is { Kind: KeyKind.NamedTables } || key?.Pattern is "given" or "rules" or "brake" or "drawer" or "show";
 
     private static void Twice(List<Finding> notes, string path, string shop) =>
         notes.Add(FileRules.SaidTwice.At(path, $"{path} stands here and in {shop}; what stands here counts."));

@@ -96,6 +96,13 @@ internal static class SchemaHoles
                 "360 deg",
                 "Turn of shape and pattern, counter-clockwise seen on the outside.",
                 absent: "not turned"
+            )
+            .Length(
+                "live",
+                "0 mm",
+                "2 m",
+                "Distance to live parts behind this opening, which is then held against finger and wire, also where something stands in it.",
+                absent: "what the part says; nothing where something stands in it"
             );
         Layouts(hole);
     }

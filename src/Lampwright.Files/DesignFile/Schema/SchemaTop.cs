@@ -22,7 +22,8 @@ internal static class SchemaTop
                 example: "shop.toml"
             );
 
-        top.Table("show", "How values are shown; the file itself may mix units freely.")
+        new SchemaList(keys, "", "all", inShop: true)
+            .Table("show", "How values are shown; the file itself may mix units freely.")
             .Choice("length", ["mm", "cm", "in"], "Unit of lengths.", @default: "mm", source: "the house's choice")
             .Choice(
                 "temperature",

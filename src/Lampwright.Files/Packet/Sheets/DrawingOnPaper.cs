@@ -51,7 +51,12 @@ internal static class DrawingOnPaper
             path.CloseFigure();
         }
 
-        ink.Draw(path, drawn.Filled ? null : StrokeOf(drawn.Line), drawn.Filled ? TintOf(drawn.Line) : null, 1);
+        ink.Draw(
+            path,
+            drawn.Filled ? null : StrokeOf(drawn.Line),
+            drawn.Filled ? LineStyle.TintOf(drawn.Line) : null,
+            1
+        );
     }
 
     private static void Text(PaperInk ink, DrawnText text, double x, double y) =>
@@ -61,14 +66,16 @@ internal static class DrawingOnPaper
             text.At.Y + y,
             new(
                 text.SizeMm,
-                text.Role == TextRole.Bend ? Palette.Flow : Palette.Ink,
+                LineStyle.TintOf(text.Line ?? (text.Role == TextRole.Bend ? LineKind.Bend : LineKind.Cut)),
                 text.Anchor switch
                 {
                     TextAnchor.Middle => Anchor.Middle,
                     TextAnchor.End => Anchor.End,
                     _ => Anchor.Start,
                 },
-                text.Role is TextRole.Hole or TextRole.Title ? Weight.SemiBold : Weight.Regular,
+                text.Role is TextRole.Hole or TextRole.Title ? Weight.SemiBold
+                    : text is { Role: TextRole.Found, Line: LineKind.Stop or LineKind.Warn } ? Weight.Medium
+                    : Weight.Regular,
                 -text.AngleRad * 180 / Math.PI
             )
         );
@@ -76,8 +83,6 @@ internal static class DrawingOnPaper
     private static Stroke StrokeOf(LineKind kind)
     {
         var style = LineStyle.Of(kind);
-        return new(TintOf(kind), style.WidthMm, style.DashesMm);
+        return new(LineStyle.TintOf(kind), style.WidthMm, style.DashesMm);
     }
-
-    private static Tint TintOf(LineKind kind) => kind == LineKind.Bend ? Palette.Flow : Palette.Ink;
 }

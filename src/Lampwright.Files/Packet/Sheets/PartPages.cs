@@ -3,6 +3,8 @@ using Lampwright.Evaluation.Answers;
 using Lampwright.Files.Charts;
 using Lampwright.Files.Drawings;
 using Lampwright.Files.Packet.Fonts;
+using Lampwright.Findings;
+using Lampwright.Metal;
 
 namespace Lampwright.Files.Packet.Sheets;
 
@@ -17,11 +19,49 @@ internal static class PartPages
         {
             One(book, part);
         }
+
+        foreach (var sketch in book.Evaluation.Metal?.Sketches ?? [])
+        {
+            Unmade(book, sketch);
+        }
     }
+
+    /// <summary>A part without blank: where its faults lie.</summary>
+    private static void Unmade(PacketBook book, BlankSketch sketch)
+    {
+        var sheet = book.Add(new(sketch.Part, "no blank"));
+        sheet.Ink.Text(
+            Texts.Fitting(PaperInk.Readable(sketch.Part), sheet.Width - 40, 6.5, Weight.SemiBold),
+            sheet.Left,
+            sheet.Top + 6.5,
+            new(6.5, Palette.Ink, Weight: Weight.SemiBold)
+        );
+        sheet.Ink.Text(
+            "cannot be made as given: no blank, no template",
+            sheet.Left,
+            sheet.Top + 12,
+            new(2.9, Palette.Stop, Weight: Weight.Medium)
+        );
+        sheet.Ink.Line(sheet.Left, sheet.Top + 16, sheet.Right, sheet.Top + 16, new(Palette.Ink, 0.25));
+        var findings = book.Evaluation.Findings.Where(f => IsOf(f, sketch.Part)).ToList();
+        var y = sheet.Top + HeadHeight + 2;
+        foreach (var line in findings.Take(8).SelectMany(f => Texts.Lines($"{f.Code}  {f.Message}", sheet.Width, 3)))
+        {
+            sheet.Ink.Text(line, sheet.Left, y, new(3, Palette.Ink));
+            y += 4.3;
+        }
+
+        var room = sheet.Bottom - y - 4;
+        var drawing = SketchDrawing.Fitting(sketch, book.Evaluation.Findings, sheet.Width, room, 3);
+        DrawingOnPaper.Draw(sheet.Ink, drawing, sheet.Left, y + 2);
+    }
+
+    private static bool IsOf(Finding finding, string part) =>
+        finding.Path == "part." + part || finding.Path.StartsWith($"part.{part}.", StringComparison.Ordinal);
 
     private static void One(PacketBook book, PartAnswer part)
     {
-        var (drawing, lies) = Largest(part, book.Paper);
+        var (drawing, lies) = Largest(part, book.Evaluation.Findings, book.Paper);
         var material = string.Create(CultureInfo.InvariantCulture, $"{part.Material} {part.ThicknessMm:0.##} mm");
         var sheet = book.Add(new(part.Name, material, drawing.ScaleText), lies);
         Head(sheet, book, part);
@@ -32,7 +72,7 @@ internal static class PartPages
     }
 
     /// <summary>The drawing at the largest scale that fits the paper either way; upright where both ways fit.</summary>
-    private static (Drawing Drawing, bool Lies) Largest(PartAnswer part, Paper paper)
+    private static (Drawing Drawing, bool Lies) Largest(PartAnswer part, IReadOnlyList<Finding> findings, Paper paper)
     {
         // A drawing is never smaller than its blank, so scales at which the blank alone is too large need not be drawn.
         var (w, h) = (part.Blank.WidthM * 1000, part.Blank.HeightM * 1000);
@@ -45,7 +85,15 @@ internal static class PartPages
                 continue;
             }
 
-            drawing = BlankDrawing.Of(part.Blank, new() { Scale = scale, TextMm = 3 });
+            drawing = BlankDrawing.Of(
+                part.Blank,
+                new()
+                {
+                    Scale = scale,
+                    TextMm = 3,
+                    Findings = findings,
+                }
+            );
             if (Fits(drawing.WidthMm, drawing.HeightMm, paper))
             {
                 return (drawing, false);

@@ -2,6 +2,7 @@ using System.Globalization;
 using Lampwright.Files.Charts;
 using Lampwright.Files.Drawings;
 using Lampwright.Files.Packet.Fonts;
+using Lampwright.Findings;
 using Lampwright.Geometry;
 using Lampwright.Metal;
 
@@ -19,9 +20,12 @@ internal sealed class TemplateBlank
     private readonly TemplateFace face;
     private readonly IReadOnlyList<HoleGroup> groups;
 
-    public TemplateBlank(Blank blank, TemplateFace face = TemplateFace.Outside)
+    private readonly IReadOnlyList<Finding> findings;
+
+    public TemplateBlank(Blank blank, IReadOnlyList<Finding> findings, TemplateFace face = TemplateFace.Outside)
     {
         this.face = face;
+        this.findings = FindingMarks.Of(findings, blank.Part);
         this.blank = blank = face == TemplateFace.Inside ? PartMirror.Of(blank) : blank;
         groups = HoleGroup.Of(blank);
     }
@@ -49,6 +53,11 @@ internal sealed class TemplateBlank
                 }
 
                 ink.Outline(blank.Outline, Place, cut);
+                TemplateMarks.Draw(
+                    ink,
+                    findings,
+                    p => Place(face == TemplateFace.Inside ? new(blank.WidthM - p.X, p.Y) : p)
+                );
             }
         );
     }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Lampwright.Evaluation.Answers;
 using Lampwright.Files.Charts;
 using Lampwright.Files.Packet.Fonts;
+using Lampwright.Findings;
 using Lampwright.Metal;
 
 namespace Lampwright.Files.Packet.Templates;
@@ -17,6 +18,7 @@ internal static class TemplateSheet
     public static void Draw(
         PaperInk ink,
         PartAnswer part,
+        IReadOnlyList<Finding> findings,
         TileGrid grid,
         TemplateFace face,
         TemplateOptions options,
@@ -34,7 +36,7 @@ internal static class TemplateSheet
         }
 
         ProofBars.Draw(ink, grid.Paper, TileGrid.EdgeMm);
-        Footer(ink, part, grid, face, options, row, column);
+        Footer(ink, part, TemplateMarks.Stop(part, findings), grid, face, options, row, column);
     }
 
     /// <summary>Left and upper edges are cut and laid over the glue strips that stand right and below on the neighbours.</summary>
@@ -89,6 +91,7 @@ internal static class TemplateSheet
     private static void Footer(
         PaperInk ink,
         PartAnswer part,
+        string stop,
         TileGrid grid,
         TemplateFace face,
         TemplateOptions options,
@@ -119,7 +122,7 @@ internal static class TemplateSheet
                 CultureInfo.InvariantCulture,
                 $"{part.Sheet}, {part.ThicknessMm:0.##} mm · make {part.Count} · blank {Size(part.BlankWidthMm.Value)} × {Size(part.BlankHeightMm.Value)} mm"
             ),
-            Lines(part.Blank, face),
+            stop.Length > 0 ? stop : Lines(part.Blank, face),
             Bars(grid.Paper, options),
         };
         for (var i = 0; i < lines.Length; i++)
@@ -128,7 +131,13 @@ internal static class TemplateSheet
                 Texts.Fitting(lines[i], room, 2.7),
                 left,
                 top + 12 + (3.9 * i),
-                new(2.7, i == 2 ? Palette.Ink : Palette.Soft, Weight: i == 2 ? Weight.Medium : Weight.Regular)
+                new(
+                    2.7,
+                    i == 2 ? Palette.Ink
+                        : i == 1 && stop.Length > 0 ? Palette.Stop
+                        : Palette.Soft,
+                    Weight: i == 2 || (i == 1 && stop.Length > 0) ? Weight.Medium : Weight.Regular
+                )
             );
         }
     }

@@ -32,7 +32,7 @@ public static class TemplatesPdf
                 continue;
             }
 
-            var blank = new TemplateBlank(part.Blank, face);
+            var blank = new TemplateBlank(part.Blank, evaluation.Findings, face);
             for (var row = 0; row < grid.Rows; row++)
             {
                 for (var column = 0; column < grid.Columns; column++)
@@ -41,7 +41,7 @@ public static class TemplatesPdf
                     var ink = book.AddPage(grid.Paper, row + column == 0 ? words : "");
                     options.Stretch(ink, grid.Paper);
                     blank.Draw(ink, grid, row, column);
-                    TemplateSheet.Draw(ink, part, grid, face, options, row, column);
+                    TemplateSheet.Draw(ink, part, evaluation.Findings, grid, face, options, row, column);
                 }
             }
         }

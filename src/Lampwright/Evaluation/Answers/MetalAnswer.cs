@@ -5,7 +5,11 @@ namespace Lampwright.Evaluation.Answers;
 
 /// <summary>Answer of the station metal.</summary>
 /// <param name="Parts">Every part that is cut and folded; a funnel of separate panels counts as one part a panel.</param>
-public sealed record MetalAnswer(IReadOnlyList<PartAnswer> Parts);
+public sealed record MetalAnswer(IReadOnlyList<PartAnswer> Parts)
+{
+    /// <summary>What can be drawn of parts that have no blank, so that the places of their findings are seen.</summary>
+    public IReadOnlyList<BlankSketch> Sketches { get; init; } = [];
+}
 
 /// <summary>One folded part.</summary>
 public sealed record PartAnswer

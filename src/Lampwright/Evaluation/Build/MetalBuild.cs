@@ -9,7 +9,7 @@ namespace Lampwright.Evaluation.Build;
 /// <summary>Lays out the answer of the station metal.</summary>
 internal static class MetalBuild
 {
-    public static MetalAnswer Of(MetalRows rows, Bands bands) =>
+    public static MetalAnswer Of(MetalRows rows, IReadOnlyList<BlankSketch> sketches, Bands bands) =>
         new([
             .. rows.Parts.Select(
                 (part, i) =>
@@ -30,5 +30,8 @@ internal static class MetalBuild
                         Solid = new Lazy<SceneBody>(() => FoldScene.Of(part.Folded)),
                     }
             ),
-        ]);
+        ])
+        {
+            Sketches = sketches,
+        };
 }

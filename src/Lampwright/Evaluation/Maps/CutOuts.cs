@@ -55,6 +55,7 @@ internal static class CutOuts
                     For = standard.Name + " screws",
                     Layout = Places(standard, path),
                     CutOut = "",
+                    Live = null,
                 };
             }
         }

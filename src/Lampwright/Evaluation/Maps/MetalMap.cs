@@ -130,6 +130,7 @@ internal static class MetalMap
             Purpose = of.Purpose,
             SheetLeastM = standard?.SheetLeastM,
             SheetMostM = standard?.SheetMostM,
+            LiveBehindM = hole.Live?.Nominal,
             IsFromMemory = standard is { IsPublished: false },
         };
     }

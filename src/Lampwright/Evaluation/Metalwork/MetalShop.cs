@@ -10,9 +10,13 @@ namespace Lampwright.Evaluation.Metalwork;
 internal static class MetalShop
 {
     /// <summary>Folds every part; parts that cannot be folded are left out with findings that say why.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="patterns">Patterns of bought things.</param>
+    /// <param name="sketches">Takes what can be drawn of parts that cannot be made; may be null.</param>
     public static (IReadOnlyList<MadePart> Parts, IReadOnlyList<Finding> Findings) Of(
         LightDesign design,
-        HolePatterns patterns
+        HolePatterns patterns,
+        List<BlankSketch>? sketches = null
     )
     {
         var parts = new List<MadePart>();
@@ -33,6 +37,11 @@ internal static class MetalShop
             {
                 var result = SheetPart.Of(told);
                 findings.AddRange(result.Findings);
+                if (result.Sketch is { } sketch)
+                {
+                    sketches?.Add(sketch);
+                }
+
                 if (result is { Blank: not null, Folded: not null })
                 {
                     parts.Add(new(part.Name, "part." + part.Name, sheet, part.Count, result, Frame.World));

@@ -17,13 +17,20 @@ internal sealed class HoleDistances
 
     public string WebWith { get; private set; } = "";
 
+    /// <summary>The two holes of the thinnest web.</summary>
+    public (PlacedHole? Own, PlacedHole? Other) WebHoles { get; private set; }
+
     public double BendRadius { get; private set; }
+
+    /// <summary>The first member that was looked at.</summary>
+    public PlacedHole? First { get; private set; }
 
     /// <summary>The first member that lies outside, or null.</summary>
     public PlacedHole? Outside { get; private set; }
 
     public void Take(PlacedHole hole, in (double Edge, double Bend, double BendRadius, bool Inside) seen)
     {
+        First ??= hole;
         if (!seen.Inside)
         {
             Outside ??= hole;
@@ -45,6 +52,7 @@ internal sealed class HoleDistances
         if (web < Web.Distance)
         {
             Web = (web, own.Member);
+            WebHoles = (own, other);
             WebWith = string.Create(CultureInfo.InvariantCulture, $"{other.Spec.Id}{other.Member}");
         }
     }

@@ -23,6 +23,27 @@ public sealed class FileRulesTests
     }
 
     [Fact]
+    public void The_shop_says_how_its_printer_prints_and_the_design_on_what()
+    {
+        const string shop =
+            "[show.templates]\npaper = \"roll\"\nroll = \"914 mm\"\nbar_across = \"149.2 mm\"\n[show]\nlength = \"cm\"\n";
+        var alone = DesignLoader.Parse("format = 1\nshop = \"s\"\n", "light.toml", _ => shop);
+        Assert.Equal("roll", alone.Design.Show.Templates.Paper);
+        Assert.Equal(0.914, alone.Design.Show.Templates.Roll.Nominal, 12);
+
+        const string own = "format = 1\nshop = \"s\"\n[show]\nlength = \"in\"\n[show.templates]\npaper = \"A3\"\n";
+        var both = DesignLoader.Parse(own, "light.toml", _ => shop);
+        Assert.Empty(both.Problems);
+        Assert.Equal("in", both.Design.Show.Length);
+        Assert.Equal("A3", both.Design.Show.Templates.Paper);
+        Assert.Equal(0.1492, both.Design.Show.Templates.BarAcross!.Nominal, 12);
+        Assert.Equal(
+            ["show.length", "show.templates.paper"],
+            Raised(own, "FIL002", shop).Order(StringComparer.Ordinal)
+        );
+    }
+
+    [Fact]
     public void FIL003_says_an_override_with_its_reason_and_not_one_that_is_no_override()
     {
         Assert.Equal(

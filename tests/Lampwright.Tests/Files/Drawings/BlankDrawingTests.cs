@@ -71,7 +71,10 @@ public sealed class BlankDrawingTests
     {
         var drawing = BlankDrawing.Fitting(SampleBlanks.Tray(), 180, 200);
         Assert.True(drawing.WidthMm <= 180 && drawing.HeightMm <= 200, $"{drawing.WidthMm} × {drawing.HeightMm}");
-        Assert.Equal("1:2", drawing.ScaleText);
+        var larger = BlankDrawing.Scales.Last(s => s > drawing.Scale + 1e-9);
+        var next = BlankDrawing.Of(SampleBlanks.Tray(), new() { Scale = larger });
+        Assert.True(next.WidthMm > 180 || next.HeightMm > 200, $"{larger} would fit as well");
+        Assert.Equal("1:2.5", drawing.ScaleText);
     }
 
     [Fact]

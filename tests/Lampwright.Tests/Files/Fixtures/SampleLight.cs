@@ -54,7 +54,10 @@ internal static class SampleLight
                     "unknown",
                     "secondary"
                 ),
-                Hot.At("sink.main", "The junction reaches 118 °C in the hottest air.", "118 °C", "120 °C", "hot"),
+                Hot.At("sink.main", "The junction reaches 118 °C in the hottest air.", "118 °C", "120 °C", "hot") with
+                {
+                    Place = new("tray", "face", new(0.01, 0.02), new(0.03, 0.02)),
+                },
             ],
             Influences = [new("junction, hot, brightest", "interface.main.thickness", 0.61, 1)],
         };
