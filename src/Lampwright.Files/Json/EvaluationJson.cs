@@ -116,6 +116,8 @@ public static class EvaluationJson
             ["influences[].direction"] = "a sign, +1 or -1",
             ["findings[].line"] = "line in the design file",
             ["findings[].column"] = "column in the design file",
+            ["findings[].place.fromMm[]"] = "where on the nominal blank it bites",
+            ["findings[].place.toMm[]"] = "where on the nominal blank it bites",
             ["problems[].line"] = "line in the file",
             ["problems[].column"] = "column in the file",
         };
