@@ -215,6 +215,11 @@ internal static class BlankLegend
             yield return (LineKind.SetInside, "set line, scribed inside; triangles under the clamp");
         }
 
+        if (blank.Wrap is not null)
+        {
+            yield return (LineKind.Bend, "where a side goes over into its round corner");
+        }
+
         if (hasMarks)
         {
             yield return (LineKind.Mark, "punch mark");
@@ -231,7 +236,9 @@ internal static class BlankLegend
             CultureInfo.InvariantCulture,
             $"{blank.Part}: {Numbers.Place(blank.WidthM * 1000)} × {Numbers.Place(blank.HeightM * 1000)} mm of {blank.Sheet}, {blank.ThicknessM * 1000:0.##} mm thick; scale {written}"
         );
-        yield return "outside up; mm from the lower left datum";
+        yield return blank.Wrap is null
+            ? "outside up; mm from the lower left datum"
+            : "outside of the tube laid flat, first side below; taped round it full size its first and last line meet";
         yield return string.Create(
             CultureInfo.InvariantCulture,
             $"area {blank.AreaM2 * 1e4:0.0} cm², outline {blank.OutlineLengthM * 1000:0} mm, {blank.MassKg * 1000:0} g"

@@ -78,6 +78,21 @@ internal sealed class BlankSheet(Blank blank, BlankDrawingOptions options)
             SetLines.Draw(draw, blank, k);
         }
 
+        foreach (var mark in blank.Marks)
+        {
+            var kind = mark.Kind == BlankMarkKind.Letters ? LineKind.Mark : LineKind.Bend;
+            foreach (var stroke in mark.Strokes)
+            {
+                draw.Chain(mark.Id, kind, [.. stroke.Select(P)]);
+            }
+        }
+
+        foreach (var side in options.Legend ? blank.Wrap?.Sides ?? [] : [])
+        {
+            var at = P(new(Math.Max(side.Start.A.X, side.Start.B.X) + 0.004, side.ZeroM + side.CornerM));
+            draw.Text(blank.Part, side.Side, at + new Vec2(0, 0.8), size, TextRole.Bend);
+        }
+
         foreach (var hole in blank.Holes)
         {
             var (least, most) = hole.Outline.Box;

@@ -9,7 +9,8 @@ namespace Lampwright.Files.Drawings;
 /// <remarks>
 /// Layers: <c>CUT</c> (outline as a closed polyline whose arcs are bulges, round holes as circles, other holes as closed polylines),
 /// <c>BEND</c> (middle of each bend zone), <c>MARK</c> (a cross where each hole is punched), <c>SET_OUT</c> and <c>SET_IN</c> (where the nose
-/// of the brake sits, scribed on the outside or on the inside; all seen on the outside). A cutter runs CUT alone; a maker
+/// of the brake sits, scribed on the outside or on the inside; all seen on the outside), <c>ENGRAVE</c> (letters, open polylines). The corner lines of a
+/// tube's wrap are on <c>MARK</c>. A cutter runs CUT alone; a maker
 /// prints all.
 /// <para><b>Source</b>: DXF reference, release 12, group codes. <b>Checked by</b>: an independent reader (audit, area, count of
 /// holes) and rows M.X1, M.X2.</para>
@@ -46,6 +47,14 @@ public static class DxfBlank
             if (bend.Set is { } set)
             {
                 dxf.Line(set.OnInside ? "SET_IN" : "SET_OUT", set.Line.A * 1000, set.Line.B * 1000);
+            }
+        }
+
+        foreach (var mark in blank.Marks)
+        {
+            foreach (var stroke in mark.Strokes)
+            {
+                dxf.Stroke(mark.Kind == BlankMarkKind.Letters ? "ENGRAVE" : "MARK", stroke);
             }
         }
 
@@ -89,10 +98,18 @@ public static class DxfBlank
             .Pair(73, "0")
             .Pair(40, "0.0");
         dxf.Pair(0, "ENDTAB");
-        dxf.Pair(0, "TABLE").Pair(2, "LAYER").Pair(70, "6");
+        dxf.Pair(0, "TABLE").Pair(2, "LAYER").Pair(70, "7");
         foreach (
             var (layer, colour) in ((string, string)[])
-                [("0", "7"), ("CUT", "7"), ("BEND", "1"), ("MARK", "5"), ("SET_OUT", "6"), ("SET_IN", "4")]
+                [
+                    ("0", "7"),
+                    ("CUT", "7"),
+                    ("BEND", "1"),
+                    ("MARK", "5"),
+                    ("SET_OUT", "6"),
+                    ("SET_IN", "4"),
+                    ("ENGRAVE", "3"),
+                ]
         )
         {
             dxf.Pair(0, "LAYER").Pair(2, layer).Pair(70, "0").Pair(62, colour).Pair(6, "CONTINUOUS");
@@ -136,6 +153,17 @@ public static class DxfBlank
                 {
                     Pair(42, Numbers.File(corner.Bulge));
                 }
+            }
+
+            Pair(0, "SEQEND").Pair(8, layer);
+        }
+
+        public void Stroke(string layer, IReadOnlyList<Vec2> points)
+        {
+            Pair(0, "POLYLINE").Pair(8, layer).Pair(66, "1").Point(default).Pair(70, "0");
+            foreach (var point in points)
+            {
+                Pair(0, "VERTEX").Pair(8, layer).Point(point * 1000);
             }
 
             Pair(0, "SEQEND").Pair(8, layer);

@@ -5,7 +5,7 @@ using Lampwright.Metal;
 namespace Lampwright.Files.Drawings;
 
 /// <summary>One thing to scribe or punch on a blank, from its left and bottom edge, seen on the outside.</summary>
-/// <param name="Kind"><c>corner</c>, <c>bend</c>, <c>set line</c> or <c>hole</c>.</param>
+/// <param name="Kind"><c>corner</c>, <c>bend</c>, <c>set line</c> or <c>hole</c>; of a tube <c>end</c> and <c>hole</c>, on each side by x from its start and y from the outside of the side before.</param>
 /// <param name="Id">Which one.</param>
 /// <param name="AtMm">Its place; of a line one end, mm.</param>
 /// <param name="ToMm">The other end of a line, mm.</param>
@@ -23,7 +23,38 @@ public static class MarkingOut
     public static IReadOnlyList<MarkingPoint> Of(Blank blank)
     {
         ArgumentNullException.ThrowIfNull(blank);
-        return [.. Corners(blank), .. Bends(blank), .. SetLines(blank), .. Holes(blank)];
+        return blank.Wrap is { } wrap
+            ? [.. TubeEnds(wrap), .. TubeHoles(blank, wrap)]
+            : [.. Corners(blank), .. Bends(blank), .. SetLines(blank), .. Holes(blank)];
+    }
+
+    /// <summary>Both ends of each side, from the longest point of the start and from the outside of the side before.</summary>
+    private static IEnumerable<MarkingPoint> TubeEnds(TubeWrap wrap) =>
+        from side in wrap.Sides
+        from cut in ((string Name, Segment Line)[])[("start", side.Start), ("end", side.End)]
+        select new MarkingPoint(
+            "end",
+            $"{side.Side} {cut.Name}",
+            cut.Line.A * 1000,
+            cut.Line.B * 1000,
+            Math.Abs(cut.Line.B.X - cut.Line.A.X) < 1e-9 ? "square" : "scribe across the side"
+        );
+
+    private static IEnumerable<MarkingPoint> TubeHoles(Blank blank, TubeWrap wrap) =>
+        from hole in HoleGroup.Of(blank).SelectMany(g => g.Holes.Select(h => (Hole: h, g.Size)))
+        let side = wrap.Sides.First(s => s.Side == hole.Hole.On)
+        select new MarkingPoint(
+            "hole",
+            hole.Hole.Id,
+            side.OnSide(hole.Hole.Centre) * 1000,
+            null,
+            $"{hole.Size}; on the {side.Side}, y from the {Before(wrap, side)}"
+        );
+
+    private static string Before(TubeWrap wrap, WrapSide side)
+    {
+        var at = wrap.Sides.ToList().IndexOf(side);
+        return wrap.Sides[(at + wrap.Sides.Count - 1) % wrap.Sides.Count].Side;
     }
 
     private static IEnumerable<MarkingPoint> Corners(Blank blank)

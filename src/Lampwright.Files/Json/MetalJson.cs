@@ -31,6 +31,16 @@ internal static class MetalJson
                 json.Plain("insideRadiusMm", b.InsideRadiusM * 1000);
             }
         );
+        json.ObjectOrNull(
+            "tube",
+            part.Blank.Wrap,
+            w =>
+            {
+                json.Plain("lengthMm", w.LengthM * 1000);
+                json.Plains("sizeMm", w.Sides[0].WidthM * 1000, w.Sides[1].WidthM * 1000);
+                json.Plain("cornerMm", w.Sides[0].CornerM * 1000);
+            }
+        );
         json.Count("holeCount", part.Blank.Holes.Count);
         var onFaces = part
             .Folded.Holes.DistinctBy(h => h.Id, StringComparer.Ordinal)

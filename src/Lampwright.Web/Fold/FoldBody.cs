@@ -46,7 +46,7 @@ internal static class FoldBody
         }
 
         w.WriteEndArray();
-        if (folded is { Bends.Count: > 0 })
+        if (folded is { Bends.Count: > 0, IsTube: false })
         {
             WriteFold(w, folded);
         }

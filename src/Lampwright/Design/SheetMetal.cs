@@ -103,6 +103,9 @@ public sealed record Part(string Name)
     /// <summary>A funnel of four panels.</summary>
     public FunnelPanels? Panels { get; init; }
 
+    /// <summary>A tube cut to length instead of a folded sheet; null for others.</summary>
+    public Tube? Tube { get; init; }
+
     /// <summary>The part this one mirrors.</summary>
     public string? Mirror { get; init; }
 

@@ -105,4 +105,10 @@ public sealed record Blank(
 
     /// <summary>Length of the outline alone, metres: what is sheared or sawn.</summary>
     public double OutlineLengthM => Outline.Perimeter;
+
+    /// <summary>Lines that are scribed or engraved and not cut.</summary>
+    public IReadOnlyList<BlankMark> Marks { get; init; } = [];
+
+    /// <summary>Set where this is the outside of a tube laid flat; null for a sheet.</summary>
+    public TubeWrap? Wrap { get; init; }
 }

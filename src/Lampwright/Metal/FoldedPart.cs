@@ -96,4 +96,8 @@ public sealed record FoldedPart(
     Vec3 BoxLeast,
     Vec3 BoxMost,
     double VolumeM3
-);
+)
+{
+    /// <summary>True for a tube, which was never flat and is not unfolded; its <see cref="Bends"/> are its round corners.</summary>
+    public bool IsTube { get; init; }
+}

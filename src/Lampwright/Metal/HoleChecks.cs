@@ -61,7 +61,7 @@ internal static class HoleChecks
                 MetalRules
                     .HoleInBend.At(
                         path + ".at",
-                        $"Hole {hole.Id}{seen.Bend.Member} reaches {Mm.Of(-seen.Bend.Distance)} into a bend of {hole.On}{Place(seen.AtBend)}."
+                        $"Hole {hole.Id}{seen.Bend.Member} reaches {Mm.Of(-seen.Bend.Distance)} into {(seen.AtBend?.Panel.Rounded.Count > 0 ? "a round corner" : "a bend")} of {hole.On}{Place(seen.AtBend)}."
                     )
                     .On(spec, seen.AtBend)
             );

@@ -314,42 +314,49 @@ public static partial class MetalRules
     );
 
     /// <summary>All rules, in order of their codes.</summary>
-    public static IReadOnlyList<Rule> All { get; } =
-    [
-        UnknownEdge,
-        EdgeUsedUp,
-        AngleOutOfRange,
-        BeyondBrake,
-        FlangeWithoutFlat,
-        ShortFlange,
-        SmallRadius,
-        HoleNearBend,
-        HoleInBend,
-        HoleOutside,
-        HoleAtEdge,
-        HoleNearEdge,
-        ThinWeb,
-        HolesOverlap,
-        SmallHole,
-        TooManyHoles,
-        BlankOverlaps,
-        FoldCollides,
-        LargerThanSheet,
-        AbsurdSize,
-        LongerThanBrake,
-        TooStrongForBrake,
-        ImplausibleK,
-        CornerTouches,
-        SeamOpen,
-        BendUsesUpEdge,
-        SheetForCutOut,
-        CutOutNotRead,
-        HemCracks,
-        JoggleTool,
-        JoggleTooSteep,
-        OutlineCrosses,
-        SmallRelief,
-        HoleUnderHem,
-        .. Bench,
-    ];
+    public static IReadOnlyList<Rule> All => Every.Rules;
+
+    /// <summary>Made after all rules are, whatever order the files of this class are compiled in.</summary>
+    private static class Every
+    {
+        public static readonly IReadOnlyList<Rule> Rules =
+        [
+            UnknownEdge,
+            EdgeUsedUp,
+            AngleOutOfRange,
+            BeyondBrake,
+            FlangeWithoutFlat,
+            ShortFlange,
+            SmallRadius,
+            HoleNearBend,
+            HoleInBend,
+            HoleOutside,
+            HoleAtEdge,
+            HoleNearEdge,
+            ThinWeb,
+            HolesOverlap,
+            SmallHole,
+            TooManyHoles,
+            BlankOverlaps,
+            FoldCollides,
+            LargerThanSheet,
+            AbsurdSize,
+            LongerThanBrake,
+            TooStrongForBrake,
+            ImplausibleK,
+            CornerTouches,
+            SeamOpen,
+            BendUsesUpEdge,
+            .. Kinds,
+            SheetForCutOut,
+            CutOutNotRead,
+            HemCracks,
+            JoggleTool,
+            JoggleTooSteep,
+            OutlineCrosses,
+            SmallRelief,
+            HoleUnderHem,
+            .. Bench,
+        ];
+    }
 }

@@ -78,6 +78,9 @@ internal sealed class Panel
 
     public int Index { get; init; }
 
+    /// <summary>Ids of edges at which the flat goes over into a round corner that is there already: of a tube.</summary>
+    public IReadOnlySet<string> Rounded { get; init; } = new HashSet<string>();
+
     public bool IsFlange => Parent is not null;
 
     public FlangeSide Start { get; } = new();

@@ -16,6 +16,15 @@ public static class PartMirror
         {
             Outline = blank.Outline.MirroredX(w),
             Holes = [.. blank.Holes.Select(h => h with { Outline = h.Outline.MirroredX(w), Centre = Map(h.Centre) })],
+            Marks =
+            [
+                .. blank.Marks.Select(m =>
+                    m with
+                    {
+                        Strokes = [.. m.Strokes.Select(s => (IReadOnlyList<Vec2>)[.. s.Select(Map)])],
+                    }
+                ),
+            ],
             Bends =
             [
                 .. blank.Bends.Select(b =>

@@ -81,6 +81,9 @@ public sealed record PartSpec(string Name, SheetSpec Sheet, FaceSpec Face)
     /// <summary>Holes.</summary>
     public IReadOnlyList<HoleSpec> Holes { get; init; } = [];
 
+    /// <summary>A tube instead of a folded sheet: <see cref="Sheet"/> then says its wall, material and inside corner radius; null for a sheet.</summary>
+    public TubeSpec? Tube { get; init; }
+
     /// <summary>Seams.</summary>
     public IReadOnlyList<SeamSpec> Seams { get; init; } = [];
 

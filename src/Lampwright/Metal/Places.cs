@@ -65,6 +65,7 @@ internal static class Places
 
         var panel = hole.Panel;
         var bent = panel.Edges.SelectMany(e => e.Flanges).Select(f => f.Id).ToHashSet(StringComparer.Ordinal);
+        bent.UnionWith(panel.Rounded);
         if (panel.IsFlange)
         {
             bent.Add("root");

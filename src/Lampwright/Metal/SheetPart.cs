@@ -24,6 +24,11 @@ public static class SheetPart
 
     private static PartResult Of(PartSpec told, bool check)
     {
+        if (told.Tube is not null)
+        {
+            return TubePart.Of(told, check);
+        }
+
         var findings = new List<Finding>();
         if (Joggle.Expand(told, findings) is not { } spec)
         {

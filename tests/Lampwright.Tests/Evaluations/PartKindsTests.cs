@@ -108,6 +108,47 @@ public sealed class PartKindsTests
         Assert.InRange(part.Blank.AreaM2 * 1e6, flat, flat + (2 * 40) + (40 * 15));
     }
 
+    [Fact]
+    public void A_tube_is_read_with_its_cuts_and_holes_and_the_corners_of_its_standard()
+    {
+        var loaded = DesignLoader.Parse(
+            """
+            format = 1
+            [part.arm.tube]
+            size = ["30 mm", "20 mm"]
+            wall = "2 mm"
+            length = "400 mm"
+            end = { angle = "45 deg", on = "top" }
+            [part.arm.hole.bolt]
+            on = "back"
+            at = ["50 mm", "centre"]
+            shape = "round 6.4 mm"
+            [part.arm2]
+            mirror = "arm"
+
+            """,
+            "light.toml",
+            _ => null
+        );
+        Assert.Empty(loaded.Problems);
+        var (parts, findings) = MetalShop.Of(loaded.Design, new HolePatterns(loaded.Design));
+        Assert.Empty(findings);
+        Assert.Equal(["arm", "arm2"], parts.Select(p => p.Name));
+        var (arm, sheet) = (parts[0], parts[0].Sheet);
+        Assert.Equal(("tube 30 × 20 × 2", "S235JR"), (sheet.Name, sheet.Material));
+        Assert.Equal(0.004, arm.Blank.Wrap!.Sides[0].CornerM, 12);
+        Assert.Equal(0.0008, sheet.Radius!.HalfWidth, 12);
+        Assert.Equal(0.380, arm.Folded.Faces[2].Nominal.Corners[1].Point.X, 12);
+        Assert.Equal(0.015, arm.Folded.Holes.Single().Centre.Y, 12);
+    }
+
+    [Theory]
+    [InlineData("tube = { size = [\"30 mm\", \"20 mm\"], wall = \"2 mm\", length = \"1 m\" }\n", "part.p.sheet")]
+    [InlineData("tube = { size = \"30 mm\", wall = \"2 mm\", length = \"1 m\" }\n", "part.p.tube.size")]
+    [InlineData("tube = { size = [\"30 mm\", \"20 mm\"], wall = \"2 mm\" }\n", "part.p.tube.length")]
+    public void A_tube_that_is_not_meant_so_is_told_at_its_place(string keys, string path) =>
+        Assert.Contains(Load(keys).Problems, p => p.Path == path);
+
     [Theory]
     [InlineData("face = { outline = [[\"0 mm\", \"0 mm\"], [\"80 mm\", \"0 mm\"]] }\n", "part.p.face.outline")]
     [InlineData(

@@ -49,7 +49,16 @@ internal static class BindMetal
 
         var sheet = r.Reference("sheet");
         var mirror = r.Reference("mirror");
-        if (sheet.Length == 0 && mirror.Length == 0)
+        var tube = BindTubes.Tube(r.Table("tube"));
+        foreach (var other in (string[])["sheet", "face", "bracket", "panels", "flange", "hem", "joggle"])
+        {
+            if (r.Has("tube") && r.Has(other))
+            {
+                r.Context.Wrong(r.Node(other)!, $"{r.Path}.{other}", "stands beside tube", "one of the two");
+            }
+        }
+
+        if (sheet.Length == 0 && mirror.Length == 0 && !r.Has("tube"))
         {
             r.Context.Wrong(r.Written!, r.Path, "has no sheet", "sheet = \"NAME\" of a table [sheet.NAME]");
         }
@@ -82,6 +91,7 @@ internal static class BindMetal
                     )),
             ],
             Panels = Panels(r.Table("panels")),
+            Tube = tube,
             Mirror = mirror.Length == 0 ? null : mirror,
             Grain = r.Choice("grain"),
             Live = r.Optional("live"),

@@ -11,6 +11,7 @@ internal sealed class ThingIds
     private static readonly string[] FaceEdges = ["left", "right", "top", "bottom"];
     private static readonly string[] FlangeEdges = ["root", "far", "start", "end"];
     private static readonly string[] BracketLegs = ["leg_a", "leg_b"];
+    private static readonly string[] TubeSides = ["top", "back", "bottom"];
     private readonly DocTable _root;
     private readonly HashSet<string> _things = new(StringComparer.Ordinal);
     private readonly HashSet<string> _patterns = new(StringComparer.Ordinal);
@@ -66,6 +67,7 @@ internal sealed class ThingIds
             "edge" => part is null
                 ? []
                 : FaceEdges
+                    .Concat(Inner(part, "tube").Any() ? FlangeEdges : [])
                     .Concat(OutlineEdges(part))
                     .Select(e => "face." + e)
                     .Concat(Flanges(part).SelectMany(f => FlangeEdges.Select(e => $"{f}.{e}"))),
@@ -136,6 +138,7 @@ internal sealed class ThingIds
             .. Inner(part, "hem").Select(h => h.Name),
             .. Inner(part, "joggle").SelectMany(j => (string[])[j.Name, j.Name + "_step"]),
             .. Inner(part, "bracket").Any() ? BracketLegs : [],
+            .. Inner(part, "tube").Any() ? TubeSides : [],
         ];
 
     private IEnumerable<string> OutlineEdges(string part) =>

@@ -137,7 +137,12 @@ internal static class SchemaMetal
             "Folded parts: a face with a tree of flanges, panels of a funnel, or the mirror of another.",
             kind: KeyKind.NamedTables
         );
-        part.Refers("sheet", "sheet", "The sheet it is cut from.", absent: "that of the part it mirrors")
+        part.Refers(
+                "sheet",
+                "sheet",
+                "The sheet it is cut from.",
+                absent: "that of the part it mirrors; a tube has none"
+            )
             .Count("count", 1, 1000, "How many are made.", absent: "1");
         part.Table(
                 "face",
@@ -163,6 +168,7 @@ internal static class SchemaMetal
                 "Leg by which the corners that no flange touches are cut off.",
                 absent: "sharp"
             );
+        SchemaTubes.Tube(part);
         SchemaBends.Bracket(part);
         SchemaBends.Relief(part);
         SchemaBends.Hems(part);

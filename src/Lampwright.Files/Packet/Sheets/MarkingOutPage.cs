@@ -33,8 +33,16 @@ internal static class MarkingOutPage
         );
         foreach (var part in parts)
         {
-            flow.Head(part.Name, Words(part));
-            table.Draw(flow, [.. MarkingOut.Of(part.Blank).Where(p => p.Kind != "hole").Select(p => Row(book, p))]);
+            flow.Head(part.Name, part.Blank.Wrap is null ? Words(part) : TubeWords(part));
+            table.Draw(
+                flow,
+                [
+                    .. MarkingOut
+                        .Of(part.Blank)
+                        .Where(p => p.Kind != "hole" || part.Blank.Wrap is not null)
+                        .Select(p => Row(book, p)),
+                ]
+            );
         }
     }
 
@@ -43,6 +51,9 @@ internal static class MarkingOutPage
             CultureInfo.InvariantCulture,
             $"{part.ThicknessMm:0.##} mm {part.Material}; {part.Blank.AreaM2 * 1e4:0.0} cm², outline {part.Blank.OutlineLengthM * 1000:0} mm; by {part.Blank.Method}"
         );
+
+    private static string TubeWords(PartAnswer part) =>
+        $"{part.Sheet}, {part.Material}; on each side x from the longest point of the start, y from the side before";
 
     private static IReadOnlyList<Cell> Row(PacketBook book, MarkingPoint point)
     {

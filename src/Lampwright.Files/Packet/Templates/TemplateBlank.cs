@@ -47,6 +47,17 @@ internal sealed class TemplateBlank
                     Bend(ink, b, Place, least, most);
                 }
 
+                foreach (var mark in blank.Marks)
+                {
+                    Mark(ink, mark, Place);
+                }
+
+                foreach (var side in blank.Wrap?.Sides ?? [])
+                {
+                    var at = Place(SideName(side));
+                    ink.Text(side.Side, at.X, at.Y, new(3.2, Palette.Flow, Weight: Weight.Medium));
+                }
+
                 foreach (var group in groups)
                 {
                     Holes(ink, group, Place, least, most);
@@ -60,6 +71,23 @@ internal sealed class TemplateBlank
                 );
             }
         );
+    }
+
+    /// <summary>Where the name of a side stands: inside its start, above its lower line.</summary>
+    private static Vec2 SideName(WrapSide side) =>
+        new(Math.Max(side.Start.A.X, side.Start.B.X) + 0.004, side.ZeroM + side.CornerM + 0.0015);
+
+    private static void Mark(PaperInk ink, BlankMark mark, Func<Vec2, Vec2> place)
+    {
+        var stroke = mark.Kind == BlankMarkKind.Letters ? punch : bend;
+        foreach (var points in mark.Strokes)
+        {
+            for (var i = 1; i < points.Count; i++)
+            {
+                var (a, b) = (place(points[i - 1]), place(points[i]));
+                ink.Line(a.X, a.Y, b.X, b.Y, stroke);
+            }
+        }
     }
 
     private void Bend(PaperInk ink, BlankBend b, Func<Vec2, Vec2> place, Vec2 least, Vec2 most)

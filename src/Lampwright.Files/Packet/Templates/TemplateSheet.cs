@@ -120,7 +120,7 @@ internal static class TemplateSheet
         {
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{part.Sheet}, {part.ThicknessMm:0.##} mm · make {part.Count} · blank {Size(part.BlankWidthMm.Value)} × {Size(part.BlankHeightMm.Value)} mm"
+                $"{part.Sheet}, {part.ThicknessMm:0.##} mm · make {part.Count} · {(part.Blank.Wrap is null ? "blank" : "wrap")} {Size(part.BlankWidthMm.Value)} × {Size(part.BlankHeightMm.Value)} mm"
             ),
             stop.Length > 0 ? stop : Lines(part.Blank, face),
             Bars(grid.Paper, options),
@@ -144,6 +144,11 @@ internal static class TemplateSheet
 
     private static string Lines(Blank blank, TemplateFace face)
     {
+        if (blank.Wrap is not null)
+        {
+            return "Cross: punch here. Blue: ends of the flat sides. Tape it round the tube: first and last line meet.";
+        }
+
         var text = blank.Bends.Count > 0 ? "Cross: punch here. Blue: middle of the bend." : "Cross: punch here.";
         return blank.Bends.Any(b => b.Set is { } set && set.OnInside == (face == TemplateFace.Inside))
             ? text + " Green: set line, nose edge on it, triangles under the clamp."

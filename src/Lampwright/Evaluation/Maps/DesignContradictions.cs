@@ -27,11 +27,11 @@ internal static class DesignContradictions
     private static IEnumerable<Finding> Part(LightDesign design, Part part)
     {
         var path = "part." + part.Name;
-        var hasShape = part.Face is not null || part.Panels is not null;
+        var hasShape = part.Face is not null || part.Panels is not null || part.Tube is not null;
         if (part.Mirror is { } name)
         {
             var original = design.Parts.FirstOrDefault(p => p.Name == name);
-            if (original is { Mirror: not null } or { Face: null })
+            if (original is { Mirror: not null } or { Face: null, Tube: null })
             {
                 yield return EvaluationRules.PartWithoutShape.At(
                     path + ".mirror",
@@ -51,7 +51,7 @@ internal static class DesignContradictions
         {
             yield return EvaluationRules.PartWithoutShape.At(
                 path,
-                $"Part {part.Name} has neither face nor panels, and mirrors nothing; it is left out."
+                $"Part {part.Name} has neither face, tube nor panels, and mirrors nothing; it is left out."
             );
         }
 

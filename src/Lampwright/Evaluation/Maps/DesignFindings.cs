@@ -19,7 +19,8 @@ internal static class DesignFindings
                 }
             }
             else if (
-                Unknown(design.Sheets.Select(s => s.Name), part.Sheet, $"part.{part.Name}.sheet", "sheet") is { } f
+                part.Tube is null
+                && Unknown(design.Sheets.Select(s => s.Name), part.Sheet, $"part.{part.Name}.sheet", "sheet") is { } f
             )
             {
                 yield return f;

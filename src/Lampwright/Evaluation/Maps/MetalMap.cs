@@ -29,13 +29,15 @@ internal static class MetalMap
                 : null;
         }
 
-        if (part.Face is not { } face)
+        if (part.Face is null && part.Tube is null)
         {
             return null;
         }
 
-        return new PartSpec(part.Name, sheet, BentMap.Face(part, face))
+        var face = part.Face is { } size ? BentMap.Face(part, size) : FaceSpec.Rectangle(1, 1);
+        return new PartSpec(part.Name, sheet, face)
         {
+            Tube = part.Tube is { } tube ? TubeMap.Of(tube) : null,
             Flanges = BentMap.Flanges(part),
             Joggles = BentMap.Joggles(part),
             Relief = BentMap.Relief(part.Relief),
@@ -82,6 +84,12 @@ internal static class MetalMap
     /// <summary>The sheet a part is cut from: its own, else that of the part it mirrors; null when neither is known.</summary>
     public static Design.Sheet? SheetOf(LightDesign design, Part? part)
     {
+        var own = part is { Mirror: { } mirrored } ? design.Parts.FirstOrDefault(p => p.Name == mirrored) : part;
+        if (own?.Tube is { } tube)
+        {
+            return TubeMap.Stock(own, tube);
+        }
+
         var name = part is { Sheet.Length: 0, Mirror: { } original }
             ? design.Parts.FirstOrDefault(p => p.Name == original)?.Sheet
             : part?.Sheet;

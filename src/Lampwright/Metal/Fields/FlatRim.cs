@@ -26,6 +26,11 @@ internal sealed class FlatRim
             radii["root"] = panel.Bend!.InsideRadiusM;
         }
 
+        foreach (var id in panel.Rounded)
+        {
+            radii[id] = 0;
+        }
+
         for (var i = 0; i < panel.Flat.Count; i++)
         {
             var (corner, next) = (panel.Flat[i], panel.Flat[(i + 1) % panel.Flat.Count]);

@@ -116,6 +116,7 @@ public sealed class LoadTests
             [part.a]
             hem.a = {}
             joggle.a = {}
+            tube = {}
             hole.a = { grid = {} }
             hole.b = { ring = {} }
             hole.c = { field = {} }
