@@ -118,6 +118,10 @@ public sealed class LightNetwork
             : spec.Seats.Sum(s => s.ContactWPerK * spec.Factors.Contact * (kelvin[Base] - kelvin[Panels[s.Panel]]));
     }
 
+    // Still air carries with the square root of its pressure: Gr goes with the density squared, and Nu with Gr^(1/4).
+    private double StillFilm =>
+        SimpleFilm * spec.Factors.InsideFilm * Math.Sqrt(spec.PressurePa / Atmosphere.SeaLevelPa);
+
     private void Channel()
     {
         var f = spec.Factors;
@@ -159,7 +163,7 @@ public sealed class LightNetwork
             }
 
             // The fan's air comes in as cool as the room and leaves as warm as the channel's: the walls see half of each.
-            var natural = SimpleFilm * f.InsideFilm * area / Fourth(spec.InsideLengthM);
+            var natural = StillFilm * area / Fourth(spec.InsideLengthM);
             var forced = spec.WallFilmWPerM2K * f.InsideFilm * area;
             links.Add(new AirFilm(ChannelAir, panel, natural, forced / 2));
             if (forced > 0)
@@ -186,7 +190,7 @@ public sealed class LightNetwork
             links.Add(new Conduction(node, CompartmentAir, 1 / rise));
         }
 
-        var natural = SimpleFilm * f.InsideFilm * Math.Sqrt(spec.PressurePa / 101325);
+        var natural = StillFilm;
         if (Driver != CompartmentAir)
         {
             links.Add(new AirFilm(Driver, CompartmentAir, natural * spec.DriverCaseM2 / Fourth(spec.DriverLengthM)));
@@ -234,7 +238,7 @@ public sealed class LightNetwork
         var (reflector, diffuser) = (Reflector >= 0 ? Reflector : Diffuser, Diffuser >= 0 ? Diffuser : Reflector);
         sources.Add(new(reflector, spec.ReflectorW * light));
         sources.Add(new(diffuser, spec.DiffuserW * light));
-        var natural = SimpleFilm * f.InsideFilm / Fourth(spec.InsideLengthM);
+        var natural = StillFilm / Fourth(spec.InsideLengthM);
         if (Reflector >= 0 && Diffuser >= 0)
         {
             var area = Math.Min(spec.Diffuser!.AreaM2, spec.ReflectorM2);
