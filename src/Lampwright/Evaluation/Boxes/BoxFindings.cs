@@ -27,9 +27,26 @@ internal static class BoxFindings
             .OfType<BoxState>()
             .FirstOrDefault(s => s.Kelvin is null);
         return stuck is null
-            ? [.. Skins(study), .. Driver(study, hot), .. Rest(study, hot), .. CutOuts(study), .. Life(study)]
+            ?
+            [
+                .. Skins(study),
+                .. Driver(study, hot),
+                .. Rest(study, hot),
+                .. CutOuts(study),
+                .. Life(study),
+                .. Bands(study),
+            ]
             : [NotSolved(study.Light.Inputs.Parts.SinkPath, stuck)];
     }
+
+    /// <summary>Errors that the bands do not carry; null where they carry all.</summary>
+    public static Finding? LeftOut(string path, IReadOnlyList<string> errors) =>
+        errors.Count == 0
+            ? null
+            : BoxRules.BandLeavesOut.At(
+                path,
+                $"With {string.Join(", ", errors)} at either end of what it may be no answer is found, so that no band holds it."
+            );
 
     /// <summary>A state that came to no rest.</summary>
     public static Finding NotSolved(string path, BoxState state) =>
@@ -207,6 +224,9 @@ internal static class BoxFindings
             );
         }
     }
+
+    private static IEnumerable<Finding> Bands(BoxStudy study) =>
+        LeftOut(study.Light.Inputs.Parts.SinkPath, study.UnfollowedErrors()) is { } finding ? [finding] : [];
 
     private static string Minutes(double s) =>
         s < 120

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Lampwright.Heat;
 using Lampwright.Heat.Network;
 using Lampwright.Heat.Time;
@@ -10,6 +11,7 @@ internal sealed class BoxState
     private static readonly double TouchS = 5;
 
     private readonly Lazy<NetworkSolve> _rest;
+    private readonly ConcurrentDictionary<NetworkFactors, IReadOnlyList<double>?> _under = new();
 
     public BoxState(string name, LightNetworkSpec spec, bool fanRuns)
     {
@@ -39,6 +41,10 @@ internal sealed class BoxState
     /// <summary>The same state under a set of errors.</summary>
     public LightNetwork Under(NetworkFactors factors) => LightNetwork.Of(Spec with { Factors = factors });
 
+    /// <summary>Temperatures at rest under a set of errors, K, each sought once; null where none were found.</summary>
+    public IReadOnlyList<double>? RestUnder(NetworkFactors factors) =>
+        _under.GetOrAdd(factors, f => Under(f).Network.Steady([.. Kelvin ?? []]).Result?.Kelvin);
+
     /// <summary>The state with everything off.</summary>
     public LightNetworkSpec Dark =>
         Spec with
@@ -54,7 +60,7 @@ internal sealed class BoxState
     /// <summary>Half widths of the bands of all nodes at rest, K.</summary>
     public IReadOnlyList<double> Halves(double ambientHalfK) =>
         Kelvin is { } rest
-            ? CourseBand.Halves(FanRuns, rest, f => Under(f).Network.Steady([.. rest]).Result?.Kelvin, ambientHalfK)
+            ? CourseBand.Halves(FanRuns, rest, RestUnder, ambientHalfK)
             : new double[Light.Network.Nodes.Count];
 
     /// <summary>Skins: panels that a hand reaches, and the diffuser; each with the limit for a touch of a few seconds.</summary>

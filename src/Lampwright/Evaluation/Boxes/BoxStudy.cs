@@ -19,6 +19,8 @@ internal sealed class BoxStudy
     private readonly double[] _x;
     private readonly double[] _row;
     private readonly ConcurrentDictionary<NetworkFactors, HeatCourse?> _stops = new();
+    private readonly ConcurrentDictionary<NetworkFactors, HeatCourse?> _warms = new();
+    private readonly ConcurrentDictionary<NetworkFactors, HeatCourse?> _cools = new();
     private readonly Lazy<BoxState?> _normal;
     private readonly Lazy<BoxState?> _hot;
     private readonly Lazy<BoxState?> _stopped;
@@ -139,7 +141,7 @@ internal sealed class BoxStudy
         }
 
         var nominal = ReferenceEquals(factors, NetworkFactors.Nominal);
-        var start = nominal ? hot.Kelvin : hot.Under(factors).Network.Steady([.. hot.Kelvin ?? []]).Result?.Kelvin;
+        var start = nominal ? hot.Kelvin : hot.RestUnder(factors);
         if (start is null)
         {
             return null;
@@ -155,8 +157,24 @@ internal sealed class BoxStudy
         return course.Stopped ? null : course;
     }
 
-    /// <summary>Course of the light being switched on, under a set of errors.</summary>
-    public HeatCourse? WarmsUnder(NetworkFactors factors)
+    /// <summary>Course of the light being switched on, under a set of errors; each is followed once.</summary>
+    public HeatCourse? WarmsUnder(NetworkFactors factors) => _warms.GetOrAdd(factors, FollowWarming);
+
+    /// <summary>Course of the warm light being switched off, its fan with it, under a set of errors; each is followed once.</summary>
+    public HeatCourse? CoolsUnder(NetworkFactors factors) => _cools.GetOrAdd(factors, FollowCooling);
+
+    /// <summary>Names of the errors that the bands of rests and courses do not carry.</summary>
+    public IReadOnlyList<string> UnfollowedErrors() =>
+        [
+            .. CourseBand
+                .Unsolved(HasFan, f => Hot?.RestUnder(f) is not null && Normal?.RestUnder(f) is not null)
+                .Concat(CourseBand.Unsolved(HasFan, f => WarmsUnder(f) is not null))
+                .Concat(CourseBand.Unsolved(false, f => CoolsUnder(f) is not null))
+                .Concat(FanStops is null ? [] : CourseBand.Unsolved(false, f => FanStopsUnder(f) is not null))
+                .Distinct(StringComparer.Ordinal),
+        ];
+
+    private HeatCourse? FollowWarming(NetworkFactors factors)
     {
         if (Normal is not { } normal)
         {
@@ -167,15 +185,14 @@ internal sealed class BoxStudy
         return NetworkTransient.Follow(network, [.. network.Nodes.Select(_ => normal.Spec.AmbientK)], LongestS, 5e-4);
     }
 
-    /// <summary>Course of the warm light being switched off, its fan with it, under a set of errors.</summary>
-    public HeatCourse? CoolsUnder(NetworkFactors factors)
+    private HeatCourse? FollowCooling(NetworkFactors factors)
     {
         if (Normal is not { } normal || (Stopped ?? Normal) is not { } still)
         {
             return null;
         }
 
-        var start = normal.Under(factors).Network.Steady([.. normal.Kelvin ?? []]).Result?.Kelvin;
+        var start = normal.RestUnder(factors);
         return start is null
             ? null
             : NetworkTransient.Follow(

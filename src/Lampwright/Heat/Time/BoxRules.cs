@@ -98,6 +98,15 @@ public static class BoxRules
         "energy balance"
     );
 
+    /// <summary>An error of a method could not be followed, and the bands are too narrow by it.</summary>
+    public static readonly Rule BandLeavesOut = new(
+        "HEA045",
+        "Bands of the box leave out an error",
+        Severity.Warn,
+        "Take the bands of the box as too narrow; look at the part of the light that the named error acts on, whose sizes are likely out of proportion.",
+        "GUM, JCGM 100:2008, 5.1.2 (memory): every error counts"
+    );
+
     /// <summary>All rules.</summary>
     public static readonly IReadOnlyList<Rule> All =
     [
@@ -111,5 +120,6 @@ public static class BoxRules
         NotSolved,
         CutOutPlaceUnknown,
         NoCommonRest,
+        BandLeavesOut,
     ];
 }

@@ -15,7 +15,8 @@ public sealed record BandedCourse(
 /// <summary>Bands of a network's answers from its named errors, one at a time.</summary>
 /// <remarks>
 /// Each error is moved to the end of its 5 to 95 % interval; the band is the root of the sum of squares of what that changes. Validity:
-/// errors that do not hang on each other and answers nearly straight over them. Source: law of propagation (GUM, JCGM 100:2008, 5.1.2;
+/// errors that do not hang on each other and answers nearly straight over them. An error whose upper end gives no answer is moved to its
+/// lower end instead; one that gives none at either end is in no band and is told by <see cref="Unsolved"/>. Source: law of propagation (GUM, JCGM 100:2008, 5.1.2;
 /// memory). Checked by: invariant (draws of all errors together, in the tests).
 /// </remarks>
 public static class CourseBand
@@ -52,7 +53,9 @@ public static class CourseBand
         foreach (var (error, with) in NetworkFactors.All(fanRuns))
         {
             // A factor drawn wide is drawn over its logarithm: up and down by the same ratio.
-            var moved = under(with(NetworkFactors.Nominal, 1 + error.HalfWidth));
+            var moved = Sides(error.HalfWidth)
+                .Select(x => under(with(NetworkFactors.Nominal, x)))
+                .FirstOrDefault(m => m is not null);
             for (var i = 0; moved is not null && i < squares.Length; i++)
             {
                 var d = moved[i] - nominal[i];
@@ -62,6 +65,23 @@ public static class CourseBand
 
         return [.. squares.Select(Math.Sqrt)];
     }
+
+    /// <summary>Names of the errors that no band carries: neither end of theirs has an answer.</summary>
+    /// <param name="fanRuns">Whether the fan runs, which decides the sink's error.</param>
+    /// <param name="isFound">Whether there is an answer under a set of errors.</param>
+    public static IReadOnlyList<string> Unsolved(bool fanRuns, Func<NetworkFactors, bool> isFound)
+    {
+        ArgumentNullException.ThrowIfNull(isFound);
+        return
+        [
+            .. NetworkFactors
+                .All(fanRuns)
+                .Where(e => !Sides(e.Error.HalfWidth).Any(x => isFound(e.With(NetworkFactors.Nominal, x))))
+                .Select(e => e.Error.Name),
+        ];
+    }
+
+    private static double[] Sides(double halfWidth) => [1 + halfWidth, 1 / (1 + halfWidth)];
 
     /// <summary>A course at moments, with its band.</summary>
     /// <param name="fanRuns">Whether the fan runs.</param>

@@ -1,3 +1,4 @@
+using Lampwright.Evaluation.Boxes;
 using Lampwright.Heat.Network;
 using Lampwright.Heat.Time;
 
@@ -189,6 +190,54 @@ public sealed class LightNetworkTests
         var parted = Rest(spec with { Bridges = [], Seats = [] });
         Assert.True(joined[light.Panels[0]] > parted[light.Panels[0]] + 0.5);
         Assert.True(joined[light.Panels[4]] > parted[light.Panels[4]] + 0.5);
+    }
+
+    // Grashof's number goes with the square of the pressure and the film with its fourth root (Churchill and Chu's laminar limit): every closed
+    // room of the light warms when the air thins, and the film between driver and its air by the square root.
+    [Fact]
+    public void Thin_air_weakens_the_films_inside_all_three_rooms()
+    {
+        var low = LightNetwork.Of(NetworkSamples.Light(true));
+        var high = LightNetwork.Of(NetworkSamples.Light(true) with { PressurePa = 101325 / 4.0 });
+        var checkedFilms = 0;
+        foreach (var air in new[] { low.ChannelAir, low.CompartmentAir, low.FrontAir })
+        {
+            Assert.True(air >= 0);
+            var pairs = low
+                .Network.Links.Zip(high.Network.Links)
+                .Where(l => l.First is AirFilm f && (f.From == air || f.To == air));
+            foreach (var (thick, thin) in pairs)
+            {
+                checkedFilms++;
+                Assert.Equal(0.5, ((AirFilm)thin).NaturalWPerK54 / ((AirFilm)thick).NaturalWPerK54, 1e-9);
+            }
+        }
+
+        Assert.True(checkedFilms > 5);
+    }
+
+    [Fact]
+    public void An_error_that_gives_no_answer_at_one_end_is_taken_from_the_other_and_one_that_gives_none_is_named()
+    {
+        var spec = NetworkSamples.Light(true);
+        var rest = Rest(spec);
+        IReadOnlyList<double>? Up(NetworkFactors f) => f.Contact > 1 ? null : Rest(spec with { Factors = f });
+        IReadOnlyList<double>? Never(NetworkFactors f) => f.Contact == 1 ? Rest(spec with { Factors = f }) : null;
+        var all = CourseBand.Halves(true, rest, f => Rest(spec with { Factors = f }));
+        var other = CourseBand.Halves(true, rest, Up);
+        var without = CourseBand.Halves(true, rest, Never);
+        double Part(IReadOnlyList<double> halves, int i) =>
+            Math.Sqrt((halves[i] * halves[i]) - (without[i] * without[i]));
+        var k = Enumerable.Range(0, rest.Count).MaxBy(i => Part(all, i));
+        Assert.True(Part(all, k) > 0.05);
+        Assert.InRange(Part(other, k) / Part(all, k), 0.5, 2);
+        Assert.Empty(CourseBand.Unsolved(true, f => Up(f) is not null));
+        var named = CourseBand.Unsolved(true, f => Never(f) is not null);
+        Assert.Equal([NetworkFactors.ContactError.Name], named);
+        var finding = BoxFindings.LeftOut("sink.main", named)!;
+        Assert.Equal(BoxRules.BandLeavesOut, finding.Rule);
+        Assert.Contains("heat.contact", finding.Message, StringComparison.Ordinal);
+        Assert.Null(BoxFindings.LeftOut("sink.main", []));
     }
 
     // Errors one at a time, added by squares, against all of them drawn together.
