@@ -27,8 +27,6 @@ public static class EvaluationJson
             ["steps.parts[].pair[].ratingW"] = "rating of the part, given",
             ["ways[].hiccupHz.least"] = "a range over thresholds that nobody knows, not a band",
             ["ways[].hiccupHz.most"] = "a range over thresholds that nobody knows, not a band",
-            ["ways[].currentA.least"] = "of the nominal circuit that the picture draws; range has the bands",
-            ["ways[].currentA.most"] = "of the nominal circuit that the picture draws; range has the bands",
             ["ways[].crossings[].voltageV"] = "a point of the picture of the nominal circuit",
             ["ways[].crossings[].currentA"] = "a point of the picture of the nominal circuit",
             ["board.parallelOhm"] = "as given, else as marked; the threshold has the band",

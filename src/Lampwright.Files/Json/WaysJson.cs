@@ -20,7 +20,7 @@ internal static class WaysJson
         json.Text("hiccups", Spoken.Of(way.Hiccups));
         Extent(json, "hiccupHz", way.HiccupHz);
         Range(json, "range", answer.LeastShare, answer.MostShare);
-        Extent(json, "currentA", way.CurrentA);
+        Range(json, "currentA", answer.LeastA, answer.MostA);
         json.Predicted("efficiencyAtHalf", answer.EfficiencyAtHalf);
         json.Predicted("heatAtHalfW", answer.HeatAtHalfW);
         json.Predicted("addedHeatAtHalfW", answer.AddedHeatAtHalfW);

@@ -18,6 +18,12 @@ public sealed record WayAnswer
     /// <summary>Most light it reaches, as a share of the light at the rated current; null where it gives no steady light.</summary>
     public Predicted? MostShare { get; init; }
 
+    /// <summary>Least emitter current it reaches (the mean where it is chopped), A; null where it gives no steady light.</summary>
+    public Predicted? LeastA { get; init; }
+
+    /// <summary>Greatest emitter current it reaches, the same, A; null where it gives no steady light.</summary>
+    public Predicted? MostA { get; init; }
+
     /// <summary>Power in the emitter over power from the supply at half of the light; null where it never gets there.</summary>
     public Predicted? EfficiencyAtHalf { get; init; }
 

@@ -25,6 +25,8 @@ internal static class WaysBuild
             IsChosen = way.Kind == rows.Inputs.Chosen,
             LeastShare = At(WayRow.LeastShare),
             MostShare = At(WayRow.MostShare),
+            LeastA = At(WayRow.LeastA),
+            MostA = At(WayRow.MostA),
             EfficiencyAtHalf = At(WayRow.EfficiencyAtHalf),
             HeatAtHalfW = At(WayRow.HeatAtHalfW),
             AddedHeatAtHalfW = At(WayRow.AddedHeatAtHalfW),

@@ -18,6 +18,12 @@ internal static class WayRow
     /// <summary>The part of it in what was added, W.</summary>
     public static int AddedHeatAtHalfW => 4;
 
+    /// <summary>Least emitter current, A.</summary>
+    public static int LeastA => 5;
+
+    /// <summary>Greatest emitter current, A.</summary>
+    public static int MostA => 6;
+
     /// <summary>Count of places.</summary>
-    public static int Count => 5;
+    public static int Count => 7;
 }

@@ -17,6 +17,9 @@ internal sealed class WaysRows : IRowPart
     private readonly DriverDraws _driver;
     private readonly DriverModel _model;
     private readonly int _first;
+    private readonly int _limit = -1;
+    private readonly int _assumed = -1;
+    private readonly int _capacitor = -1;
     private WayNumbers? _numbers;
     private int _junction = -1;
 
@@ -34,6 +37,18 @@ internal sealed class WaysRows : IRowPart
             ?? new DriverModel(inputs.Driver.RatedA, 1, 0, inputs.Driver.Efficiency);
         _emitter = new(inputs.Fit, inputs.Parts, variables);
         _driver = new(_model, inputs.Threshold, inputs.Parts.Driver!, variables);
+
+        // Where the driver's protection acts: as told with its spread, else anywhere in what is assumed of it (0 to 1).
+        if (inputs.Parts.Driver!.OverVoltage is { } over)
+        {
+            _limit = variables.Of(over);
+        }
+        else
+        {
+            _assumed = variables.Between("steps.assumed_limit", 0.5, 0.5);
+        }
+
+        _capacitor = inputs.Parts.Driver!.OutputCapacitor is { } capacitor ? variables.Of(capacitor) : -1;
         _first = outputs.Add(WayRow.Count * WayNumbers.Count);
     }
 
@@ -83,6 +98,9 @@ internal sealed class WaysRows : IRowPart
             JunctionK = _junction >= 0 ? Math.Clamp(y[_junction] + ZeroC, 200, 650) : numbers.Nominal.JunctionK,
             SetA = numbers.Nominal.SetA * (driver.CurrentA(_model.ReferenceOhm) / _model.CurrentA(_model.ReferenceOhm)),
             Efficiency = driver.Efficiency,
+            LimitV = LimitV(x, numbers),
+            OutputF =
+                _capacitor >= 0 ? Math.Max(x[_capacitor], 0.05 * numbers.Nominal.OutputF) : numbers.Nominal.OutputF,
         };
         Span<WayNumber> all = stackalloc WayNumber[WayNumbers.Count];
         numbers.Of(draw, all);
@@ -94,8 +112,15 @@ internal sealed class WaysRows : IRowPart
             y[from + WayRow.EfficiencyAtHalf] = way.EfficiencyAtHalf ?? double.NaN;
             y[from + WayRow.HeatAtHalfW] = way.HeatAtHalfW ?? double.NaN;
             y[from + WayRow.AddedHeatAtHalfW] = way.AddedHeatAtHalfW ?? double.NaN;
+            y[from + WayRow.LeastA] = way.CurrentA?.Least ?? double.NaN;
+            y[from + WayRow.MostA] = way.CurrentA?.Most ?? double.NaN;
         }
 
         return 0;
     }
+
+    private double LimitV(ReadOnlySpan<double> x, WayNumbers numbers) =>
+        _assumed >= 0 && numbers.AssumedLimitV is { } range ? range.Least + (x[_assumed] * (range.Most - range.Least))
+        : _limit >= 0 && numbers.AssumedLimitV is null ? Math.Max(x[_limit], 1e-3)
+        : numbers.Nominal.LimitV;
 }

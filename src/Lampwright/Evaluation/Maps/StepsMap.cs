@@ -84,7 +84,9 @@ internal static class StepsMap
                 DimmingKind.Voltage => DimmingInput.Voltage,
                 _ => DimmingInput.Unknown,
             },
-            d.DimmingLeast?.Nominal
+            d.DimmingLeast?.Nominal,
+            d.Restart?.HalfWidth ?? 0,
+            d.OutputCapacitor?.HalfWidth ?? 0
         );
 
     /// <summary>What feeds the driver; null when the design does not say.</summary>

@@ -18,13 +18,13 @@ internal readonly record struct ChoppedHalf(
     private static readonly double Near = 1e-3;
 
     /// <summary>The duty at which the mean light is half, null where even the least duty gives more.</summary>
-    public static ChoppedHalf Of(WayFacts facts, in WayDraw draw, in HalfLight half)
+    public static ChoppedHalf Of(in WayDraw draw, in HalfLight half)
     {
         var (low, high) = (LeastDuty, 1.0);
-        var cycle = Cycle(facts, draw, low);
+        var cycle = Cycle(draw, low);
         var leastShare = cycle.Mean(low, (h, i) => h.Share(i), half);
         var leastA = cycle.MeanA;
-        var open = Cycle(facts, draw, high);
+        var open = Cycle(draw, high);
         var (mostShare, mostA) = (open.Mean(high, (h, i) => h.Share(i), half), open.MeanA);
         if (!(leastShare < 0.5) || !(mostShare > 0.5))
         {
@@ -37,7 +37,7 @@ internal readonly record struct ChoppedHalf(
         for (var pass = 0; pass < 12; pass++)
         {
             duty = low + ((high - low) * under / (under - over));
-            cycle = Cycle(facts, draw, duty);
+            cycle = Cycle(draw, duty);
             var miss = cycle.Mean(duty, (h, i) => h.Share(i), half) - 0.5;
             if (Math.Abs(miss) < Near)
             {
@@ -61,6 +61,6 @@ internal readonly record struct ChoppedHalf(
     }
 
     /// <summary>The cycle at a duty.</summary>
-    public static ChoppedCycle Cycle(WayFacts facts, in WayDraw draw, double duty) =>
-        ChoppedCycle.Of(draw.Model, draw.JunctionK, draw.SetA, facts.OutputF, facts.LimitV, WayExamples.ChopHz, duty);
+    public static ChoppedCycle Cycle(in WayDraw draw, double duty) =>
+        ChoppedCycle.Of(draw.Model, draw.JunctionK, draw.SetA, draw.OutputF, draw.LimitV, WayExamples.ChopHz, duty);
 }

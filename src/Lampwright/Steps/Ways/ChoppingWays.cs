@@ -19,22 +19,33 @@ internal static class ChoppingWays
             WayExamples.ChopHz,
             Duty
         );
-        var cycle = ChoppedHalf.Cycle(f, bench.Draw, Duty);
+        var cycle = ChoppedHalf.Cycle(bench.Draw, Duty);
         var meets = cycle.Limited;
 
+        // The higher the limit, the higher the peaks; the smaller the capacitor, too.
+        var worst = ChoppedHalf.Cycle(
+            bench.Draw with
+            {
+                LimitV = f.LimitRangeV.Most,
+                OutputF = f.OutputRangeF.Least,
+            },
+            Duty
+        );
+
         // The emitter as a straight line leaves a few per cent of the climb open: so near the limit it is not to be told whether it cuts in.
-        var near = Math.Abs(free.MostV - f.LimitV) < NearShare * f.LimitV;
+        var near =
+            free.MostV > (1 - NearShare) * f.LimitRangeV.Least && free.MostV < (1 + NearShare) * f.LimitRangeV.Most;
         var number = bench.Numbers(WayKind.ChoppedBehindCapacitor);
         var circuit = Circuit(bench, f.OutputF);
         var taken = f.KnownOutputF is null ? WayBench.Text($" ({f.OutputF * 1e6:0} µF taken)") : "";
-        var peaks = f.EmitterMostA is { } most && cycle.PeakA > most;
+        var peaks = f.EmitterMostA is { } most && worst.PeakA > most;
         var over = peaks ? WayBench.Text($", over the {f.EmitterMostA:0.##} A the emitter takes") : "";
-        var hz = bench.TripHz(0.5 * half.SetA, f.OutputF, Climb(free, half.SetA, f));
+        var hz = bench.TripHz(0.5 * half.SetA, f.OutputRangeF.Most, Climb(free, half.SetA, f));
         string[] stresses =
         [
-            WayBench.Text($"emitter: peaks of {cycle.PeakA:0.##} A instead of {half.SetA:0.##} A"),
+            WayBench.Text($"emitter: peaks of {worst.PeakA:0.##} A instead of {half.SetA:0.##} A"),
             WayBench.Text(
-                $"output capacitor: {cycle.LeastV:0.#} V to {cycle.MostV:0.#} V at {WayExamples.ChopHz:0} Hz"
+                $"output capacitor: {worst.LeastV:0.#} V to {worst.MostV:0.#} V at {WayExamples.ChopHz:0} Hz"
             ),
         ];
         WayWords words;
@@ -43,7 +54,7 @@ internal static class ChoppingWays
             words = new(
                 Verdict.DoesNotWork,
                 WayBench.Text(
-                    $"The capacitor{taken} keeps what the switch holds back: at {WayExamples.ChopHz:0} Hz and half of the time on the mean stays {cycle.MeanA:0.##} A, in peaks of {cycle.PeakA:0.##} A{over}."
+                    $"The capacitor{taken} keeps what the switch holds back: at {WayExamples.ChopHz:0} Hz and half of the time on the mean stays {cycle.MeanA:0.##} A, in peaks of {worst.PeakA:0.##} A{over}."
                 ),
                 Told.No,
                 Told.Yes,
@@ -56,7 +67,7 @@ internal static class ChoppingWays
             words = new(
                 Verdict.DoesNotWork,
                 WayBench.Text(
-                    $"While the switch is open the capacitor{taken} climbs towards {free.MostV:0.#} V and the driver trips at {f.LimitV:0.#} V: the light blinks {WayBench.Rate(hz)} or stays dark."
+                    $"While the switch is open the capacitor{taken} climbs towards {free.MostV:0.#} V and the driver trips at {f.LimitText}: the light blinks {WayBench.Rate(hz)} or stays dark."
                 ),
                 Told.No,
                 Told.Yes,
@@ -71,7 +82,7 @@ internal static class ChoppingWays
                 ? "never comes down to half of the light"
                 : "comes to half of the light only when on for less";
             var reason = WayBench.Text(
-                $"Half of the time on, the capacitor{taken} makes up for it in peaks of {cycle.PeakA:0.##} A{over} until the driver's limit of {f.LimitV:0.#} V cuts in, so the mean only falls to {cycle.MeanA:0.##} A and it {reaches}"
+                $"Half of the time on, the capacitor{taken} makes up for it in peaks of {worst.PeakA:0.##} A{over} until the driver's limit of {f.LimitText} cuts in, so the mean only falls to {cycle.MeanA:0.##} A and it {reaches}"
             );
             words =
                 f.Over == OverVoltage.Clamps
@@ -106,17 +117,17 @@ internal static class ChoppingWays
     public static Way Without(WayBench bench)
     {
         var (f, half) = (bench.Facts, bench.Half);
-        var climb = WayExamples.LeftOverF * Math.Max(0, f.LimitV - half.FullV) / half.SetA;
+        var climb = WayExamples.LeftOverF * Math.Max(0, f.LimitRangeV.Most - half.FullV) / half.SetA;
 
         // A driver that comes back while the switch is closed runs on until it opens.
         var hz = bench.TripHz(half.SetA, WayExamples.LeftOverF, 0.5 / WayExamples.ChopHz);
         var lead = WayBench.Text(
-            $"Each time the switch opens, the {half.SetA:0.##} A have nowhere to go and drive the output to {f.LimitV:0.#} V within {climb * 1e6:0.#} µs ({WayExamples.LeftOverF * 1e6:0} µF left, an example)"
+            $"Each time the switch opens, the {half.SetA:0.##} A have nowhere to go and drive the output to {f.LimitText} within {climb * 1e6:0.#} µs ({WayExamples.LeftOverF * 1e6:0} µF left, an example)"
         );
         string[] stresses =
         [
             WayBench.Text(
-                $"driver: its voltage limit of {f.LimitV:0.#} V in every cycle, {WayExamples.ChopHz:0} times a second"
+                $"driver: its voltage limit of {f.LimitText} in every cycle, {WayExamples.ChopHz:0} times a second"
             ),
             f.Alternating
                 ? WayBench.Text(
@@ -130,7 +141,7 @@ internal static class ChoppingWays
                 Verdict.WithDrawback,
                 lead
                     + WayBench.Text(
-                        $"; as it clamps there, half of the time on is half of the light at {bench.Numbers(WayKind.ChoppedWithoutCapacitor).EfficiencyAtHalf * 100:0} %, fully chopped at {WayExamples.ChopHz:0} Hz{(f.Alternating ? " and with the mains ripple in it" : "")}, which cameras see."
+                        $"; as it clamps there, half of the time on is half of what it gives{bench.AtHalf(WayKind.ChoppedWithoutCapacitor)}, fully chopped at {WayExamples.ChopHz:0} Hz{(f.Alternating ? " and with the mains ripple in it" : "")}, which cameras see."
                     ),
                 Told.Yes,
                 Told.Yes,
@@ -167,7 +178,7 @@ internal static class ChoppingWays
     // The distance from the free cycle shrinks by exp(−decay) with each period, until the limit is met.
     private static double Climb(in ChoppedCycle free, double setA, WayFacts f)
     {
-        var left = (free.MostV - f.LimitV) / Math.Max(free.MostV - f.Model.VoltageV(setA, f.WarmK), 1e-9);
+        var left = (free.MostV - f.LimitRangeV.Most) / Math.Max(free.MostV - f.Model.VoltageV(setA, f.WarmK), 1e-9);
         var cycles = 2 + (left is > 0 and < 1 ? -Math.Log(left) / Math.Max(free.Decay, 1e-3) : 0);
         return cycles / WayExamples.ChopHz;
     }

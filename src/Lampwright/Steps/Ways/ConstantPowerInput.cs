@@ -34,16 +34,30 @@ public static class ConstantPowerInput
     /// <param name="ohm">Resistance in ohm; above 0.</param>
     public static double MostW(double openV, double ohm) => openV * openV / (4 * ohm);
 
-    /// <summary>Greatest resistance through which the power still comes, in ohm.</summary>
-    /// <remarks>Vs²/(4·P) at half the voltage; where the input stops above half the voltage, (Vs − Voff)·Voff/P already.</remarks>
+    /// <summary>Greatest resistance through which the input starts and stays on, in ohm.</summary>
+    /// <remarks>
+    /// The resistance gives the power at V where R ≤ (Vs − V)·V/P. Running needs that at the upper crossing, which lies at Vs/2 or above and has to
+    /// be over Voff: R ≤ Vs²/(4·P), and (Vs − Voff)·Voff/P where Voff is over Vs/2. Starting needs it too: the input climbs from nothing and takes its
+    /// whole power at Von; where that is under Vs/2 it must lie over the lower crossing, or the voltage falls back: (Vs − Von)·Von/P. A
+    /// Von over Vs/2 asks nothing more: from there the voltage falls to the upper crossing and stays. All three in one: V is the middle of
+    /// Voff, Vs/2 and Von. A soft start, which takes its power little by little, may bear more; this is the safe side.
+    /// <b>Source</b>: derived from C·dV/dt = (Vs − V)/R − P/V. <b>Checked by</b>: solver (time simulation from both sides).
+    /// </remarks>
     /// <param name="openV">Voltage of the supply without load, in volts.</param>
     /// <param name="powerW">Power in watts; above 0.</param>
     /// <param name="offV">Voltage under which the input stops, in volts; 0 where there is none.</param>
-    public static double MostOhm(double openV, double powerW, double offV = 0)
-    {
-        var v = Math.Clamp(offV, openV / 2, openV);
-        return (openV - v) * v / powerW;
-    }
+    /// <param name="onV">Voltage at which it starts, in volts; infinite where it is not known and starting is left out.</param>
+    public static double MostOhm(double openV, double powerW, double offV = 0, double onV = double.PositiveInfinity) =>
+        onV >= openV && double.IsFinite(onV)
+            ? 0
+            : (openV - WeakestV(openV, offV, onV)) * WeakestV(openV, offV, onV) / powerW;
+
+    /// <summary>Voltage of the input at that resistance, in volts: the middle of Voff, half of the supply and Von.</summary>
+    /// <param name="openV">Voltage of the supply without load, in volts.</param>
+    /// <param name="offV">Voltage under which the input stops, in volts; 0 where there is none.</param>
+    /// <param name="onV">Voltage at which it starts, in volts; infinite where it is not known.</param>
+    public static double WeakestV(double openV, double offV, double onV) =>
+        Math.Min(Math.Max(Math.Min(openV / 2, onV), offV), openV);
 
     /// <summary>Incremental resistance of the input, −V²/P, in ohm.</summary>
     /// <param name="volts">Voltage in volts.</param>

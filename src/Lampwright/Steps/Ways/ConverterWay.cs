@@ -7,10 +7,10 @@ internal static class ConverterWay
     {
         var (f, half) = (bench.Facts, bench.Half);
         var takesW = half.HalfW / WayExamples.ConverterEfficiency;
-        var leastA = takesW / f.LimitV;
+        var leastA = takesW / f.LimitRangeV.Most;
         var mostA = takesW / half.HalfV;
         var fits = bench.Numbers(WayKind.ConverterBehind).EfficiencyAtHalf is not null || f.Over == OverVoltage.Trips;
-        fits &= f.LimitV > half.HalfV;
+        fits &= f.LimitRangeV.Least > half.HalfV;
 
         // A lock-out well under the emitter's voltage: there the emitter is dark and the converter no load.
         var circuit = new WayCircuit(
@@ -18,19 +18,17 @@ internal static class ConverterWay
             new ConverterLine(takesW, 0.5 * half.HalfV, 0.45 * half.HalfV, half.HalfA, bench.Emitter),
             f.OutputF
         );
-        var limit = f.KnownLimitV is null
-            ? WayBench.Text($"its voltage limit (not known, {f.LimitV:0.#} V is taken)")
-            : WayBench.Text($"its limit of {f.LimitV:0.#} V");
+        var limit = WayBench.Text($"its limit of {f.LimitText}");
         var crossV = ConverterOnCurrent.CrossingV(takesW, half.SetA);
         var lead = WayBench.Text(
             $"For half of the light the converter takes {takesW:0.#} W, at most {mostA:0.##} A, less than the {half.SetA:0.##} A the driver keeps giving, so the voltage runs up to {limit}"
         );
-        var hz = bench.TripHz(half.SetA - mostA, f.OutputF);
+        var hz = bench.TripHz(half.SetA - mostA, f.OutputRangeF.Most);
         var words = !fits
             ? new WayWords(
                 Verdict.DoesNotWork,
                 WayBench.Text(
-                    $"The driver ends at {f.LimitV:0.#} V and the emitter wants {half.HalfV:0.#} V at half of the light: a step-down converter has no room between them."
+                    $"The driver ends at {f.LimitText} and the emitter wants {half.HalfV:0.#} V at half of the light: a step-down converter has no room between them."
                 ),
                 Told.No,
                 f.Over == OverVoltage.Clamps ? Told.No : Told.Unknown,
@@ -43,7 +41,7 @@ internal static class ConverterWay
                     Verdict.WithDrawback,
                     lead
                         + WayBench.Text(
-                            $" and stays there with {leastA:0.##} A: it dims, the driver always on its limit, at {bench.Numbers(WayKind.ConverterBehind).EfficiencyAtHalf * 100:0} % with a converter of {WayExamples.ConverterEfficiency * 100:0} % (an example)."
+                            $" and stays there with {(f.KnownLimitV is null ? "at least " : "")}{leastA:0.##} A: it dims, the driver always on its limit, at {bench.Numbers(WayKind.ConverterBehind).EfficiencyAtHalf * 100:0} % with a converter of {WayExamples.ConverterEfficiency * 100:0} % (an example)."
                         ),
                     Told.Yes,
                     Told.No,
@@ -68,7 +66,7 @@ internal static class ConverterWay
                     Verdict.AskFirst,
                     lead
                         + WayBench.Text(
-                            $": if it clamps there, {leastA:0.##} A flow and it dims; if it trips, the light blinks or stays dark; its data sheet or a measurement has to say which."
+                            $": if it clamps there, {(f.KnownLimitV is null ? "at least " : "")}{leastA:0.##} A flow and it dims; if it trips, the light blinks or stays dark; its data sheet or a measurement has to say which."
                         ),
                     Told.Unknown,
                     Told.Unknown,
@@ -92,9 +90,9 @@ internal static class ConverterWay
             1 / ConverterOnCurrent.HiccupPeriodS(takesW, bench.Half.SetA, WayExamples.OutputRangeF.Most, on, off);
         return
         [
-            WayBench.Text($"driver: always at its limit, its output capacitor at {f.LimitV:0.#} V"),
+            WayBench.Text($"driver: always at its limit, its output capacitor at {f.LimitMostText}"),
             WayBench.Text(
-                $"converter: must stand {f.LimitV:0.#} V at its input, lose {takesW - bench.Half.HalfW:0.#} W and start under the limit"
+                $"converter: must stand {f.LimitMostText} at its input, lose {takesW - bench.Half.HalfW:0.#} W and start under the limit"
             ),
             WayBench.Text(
                 $"a converter that also steps up must not start under {crossV:0.#} V: with a lock-out of {off:0.#} V to {on:0.#} V it would hiccup at {slow:0} Hz to {fast:0} Hz (output capacitor {WayExamples.OutputRangeF.Least * 1e6:0} µF to {WayExamples.OutputRangeF.Most * 1e6:0} µF)"

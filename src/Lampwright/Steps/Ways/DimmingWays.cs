@@ -77,7 +77,20 @@ internal static class DimmingWays
     {
         var f = bench.Facts;
         var least = f.DimmingLeast ?? WayExamples.LeastShare;
-        var share = number.LightShare!.Value;
+        if (number.LightShare is not { } share)
+        {
+            return new(
+                Verdict.DoesNotWork,
+                WayBench.Text(
+                    $"The driver gives nothing into this emitter: the {f.Model.VoltageV(f.SetA, f.WarmK):0.#} V it wants are far over the {f.GivesUpToV:0.#} V it is given."
+                ),
+                Told.No,
+                Told.Unknown,
+                Told.Unknown,
+                Nothing
+            );
+        }
+
         var x = bench.Half.HalfA / bench.Half.SetA;
         var how = f.Dimming switch
         {

@@ -62,11 +62,8 @@ internal sealed class SenseReach
         var most = Math.Min(Math.Max(_facts.Spec.Driver.RatedA, draw.SetA), _facts.EmitterMostA ?? double.MaxValue);
 
         // A protection that acts inside of the window ends it there.
-        return
-            _facts.KnownLimitV is { } limit
-            && Math.Min(limit, _facts.WindowMostV ?? limit) is var window
-            && draw.Model.VoltageV(most, _facts.ColdK) > window
-            ? Math.Min(most, EmitterCurve.CurrentA(draw.Model, window, _facts.ColdK, most))
+        return _facts.GivesUpToV is var top && draw.Model.VoltageV(most, _facts.ColdK) > top
+            ? Math.Min(most, EmitterCurve.CurrentA(draw.Model, top, _facts.ColdK, most))
             : most;
     }
 

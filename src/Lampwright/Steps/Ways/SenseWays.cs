@@ -30,14 +30,14 @@ internal static class SenseWays
             return new(
                 Verdict.Stop,
                 WayBench.Text(
-                    $"Between two positions the sense loop is open, the driver sees no current and pushes up to {f.LimitV:0.#} V{most} until the next contact closes."
+                    $"Between two positions the sense loop is open, the driver sees no current and pushes up to {f.LimitMostText}{most} until the next contact closes."
                 ),
                 Told.No,
                 Told.Yes,
                 Told.No,
                 [
                     WayBench.Text(
-                        $"emitter: whatever current the driver can push at {f.LimitV:0.#} V, at every turn of the knob"
+                        $"emitter: whatever current the driver can push at {f.LimitMostText}, at every turn of the knob"
                     ),
                 ]
             );

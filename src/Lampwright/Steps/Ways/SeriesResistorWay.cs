@@ -7,27 +7,33 @@ internal static class SeriesResistorWay
     public static Way Of(WayBench bench)
     {
         var (f, half) = (bench.Facts, bench.Half);
-        var roomV = f.LimitV - half.FullV;
+        var limit = f.LimitRangeV.Most;
+        var roomV = limit - half.FullV;
         var freeOhm = Math.Max(0, roomV / half.SetA);
-        var ohm = f.LimitV > half.HalfV ? (f.LimitV - half.HalfV) / half.HalfA : half.HalfV / half.HalfA;
+        var ohm = limit > half.HalfV ? (limit - half.HalfV) / half.HalfA : half.HalfV / half.HalfA;
         var circuit = new WayCircuit(bench.Output(half.SetA), bench.Emitter with { SeriesOhm = ohm }, f.OutputF);
         var lost = half.SetA * half.SetA * freeOhm;
-        var hz = bench.TripHz(half.SetA - half.HalfA, f.OutputF);
-        var lead = WayBench.Text(
-            $"The driver keeps its {half.SetA:0.##} A through any resistor: up to {freeOhm:0.#} ohm it only burns up to {lost:0.#} W and dims nothing"
-        );
+        var hz = bench.TripHz(half.SetA - half.HalfA, f.OutputRangeF.Most);
+        var lead =
+            roomV > 0
+                ? WayBench.Text(
+                    $"The driver keeps its {half.SetA:0.##} A through any resistor: up to {freeOhm:0.#} ohm{(f.KnownLimitV is null ? " at the most" : "")} it only burns up to {lost:0.#} W and dims nothing"
+                )
+                : WayBench.Text(
+                    $"No resistor fits between the emitter's {half.FullV:0.#} V and the driver's limit of {f.LimitText}"
+                );
         string[] stresses =
         [
             WayBench.Text($"resistor: {half.HalfA * half.HalfA * ohm:0.#} W at half of the light with {ohm:0.#} ohm"),
-            WayBench.Text($"driver: output at {f.LimitV:0.#} V instead of {half.FullV:0.#} V"),
+            WayBench.Text($"driver: output at {f.LimitMostText} instead of {half.FullV:0.#} V"),
         ];
         var words = f.Over switch
         {
-            OverVoltage.Clamps when f.LimitV > half.HalfV => Clamped(bench, ohm, lead, stresses),
+            OverVoltage.Clamps when f.LimitRangeV.Least > half.HalfV => Clamped(bench, ohm, lead, stresses),
             OverVoltage.Clamps => new(
                 Verdict.DoesNotWork,
                 WayBench.Text(
-                    $"The driver's limit of {f.LimitV:0.#} V leaves no room over the emitter's {half.HalfV:0.#} V at half of the light."
+                    $"The driver's limit of {f.LimitText} leaves no room over the emitter's {half.HalfV:0.#} V at half of the light."
                 ),
                 Told.No,
                 Told.No,
@@ -39,12 +45,8 @@ internal static class SeriesResistorWay
                 lead
                     + (
                         f.RestartS is null
-                            ? WayBench.Text(
-                                $", beyond that it trips at {f.LimitV:0.#} V and the light is gone or blinks."
-                            )
-                            : WayBench.Text(
-                                $", beyond that it trips at {f.LimitV:0.#} V and blinks {WayBench.Rate(hz)}."
-                            )
+                            ? WayBench.Text($", beyond that it trips at {f.LimitText} and the light is gone or blinks.")
+                            : WayBench.Text($", beyond that it trips at {f.LimitText} and blinks {WayBench.Rate(hz)}.")
                     ),
                 Told.No,
                 bench.Retries,
@@ -56,7 +58,7 @@ internal static class SeriesResistorWay
                 Verdict.AskFirst,
                 lead
                     + WayBench.Text(
-                        $", beyond that it meets its limit of {f.LimitV:0.#} V{(f.KnownLimitV is null ? " (taken)" : "")}, where it dims if it clamps and blinks or goes dark if it trips."
+                        $", beyond that it meets its limit of {f.LimitText}, where it dims if it clamps and blinks or goes dark if it trips."
                     ),
                 Told.No,
                 Told.Unknown,
@@ -76,7 +78,7 @@ internal static class SeriesResistorWay
             Verdict.WithDrawback,
             lead
                 + WayBench.Text(
-                    $"; from there it dims on the driver's limit of {f.LimitV:0.#} V, half of the light at {ohm:0.#} ohm with {(f.LimitV - bench.Half.HalfV) * bench.Half.HalfA:0.#} W of heat, and the current moves by {moves * 100:0} % from a cold to a hot emitter."
+                    $"; from there it dims on the driver's limit of {f.LimitText}, half of the light at {(f.KnownLimitV is null ? "up to " : "")}{ohm:0.#} ohm with {(f.LimitRangeV.Most - bench.Half.HalfV) * bench.Half.HalfA:0.#} W of heat, and the current moves by {moves * 100:0} % from a cold to a hot emitter."
                 ),
             held ? Told.Yes : Told.No,
             Told.No,
@@ -90,7 +92,7 @@ internal static class SeriesResistorWay
     {
         var f = bench.Facts;
         double At(double kelvin) =>
-            Math.Min(f.SetA, (bench.Emitter with { JunctionK = kelvin, SeriesOhm = ohm }).EmitterA(f.LimitV));
+            Math.Min(f.SetA, (bench.Emitter with { JunctionK = kelvin, SeriesOhm = ohm }).EmitterA(f.LimitRangeV.Most));
         return (At(f.HotK) - At(f.ColdK)) / Math.Max(At(f.WarmK), 1e-9);
     }
 }

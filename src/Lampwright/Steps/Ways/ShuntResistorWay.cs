@@ -15,14 +15,14 @@ internal static class ShuntResistorWay
         var lowV = f.Model.VoltageV(lowA, f.WarmK);
         var atLow = Moves(bench, lowV / (half.SetA - lowA));
         var hotV = f.Model.VoltageV(half.HalfA, f.HotK);
-        var openV = Math.Min(half.SetA * ohm, f.LimitV);
+        var openV = Math.Min(half.SetA * ohm, f.LimitRangeV.Most);
         string[] stresses =
         [
             WayBench.Text($"resistor: {heat:0.#} W at half of the light"),
             WayBench.Text($"resistor, should the emitter come off: {openV * openV / ohm:0.#} W at {openV:0.#} V"),
         ];
         var under = f.WindowLeastV is { } window && hotV < window;
-        var over = half.FullV > f.LimitV;
+        var over = half.FullV > f.LimitRangeV.Least;
         var held = Math.Abs(atHalf) <= WayExamples.Held;
         var words = under
             ? new WayWords(
@@ -38,7 +38,7 @@ internal static class ShuntResistorWay
             : new(
                 Verdict.WithDrawback,
                 WayBench.Text(
-                    $"It dims by burning the rest: half of the light with {ohm:0.#} ohm and {heat:0.#} W in the resistor ({bench.Numbers(WayKind.ShuntResistor).EfficiencyAtHalf * 100:0} % efficiency), and from a cold to a hot emitter the current moves by {atHalf * 100:0} % there and by {atLow * 100:0} % at a tenth."
+                    $"It dims by burning the rest: half of the light with {ohm:0.#} ohm and {heat:0.#} W in the resistor{bench.AtHalf(WayKind.ShuntResistor)}, and from a cold to a hot emitter the current moves by {atHalf * 100:0} % there and by {atLow * 100:0} % at a tenth."
                 ),
                 over ? Told.Unknown
                     : held ? Told.Yes

@@ -3,7 +3,8 @@ namespace Lampwright.Steps.Ways;
 /// <summary>A resistor in the supply line: the driver's input takes constant power, so that a resistor only makes it draw more until it stops.</summary>
 /// <remarks>
 /// Judged with the resistor that would halve the power of a filament lamp of the same power, (sqrt 2 − 1)·Vs²/P: always more than the
-/// Vs²/(4·P) through which the power still comes.
+/// Vs²/(4·P) through which the power still comes. Starting may end it before that, see <see cref="ConstantPowerInput.MostOhm"/>; where the
+/// lock-out is not told, the least input of the label stands for both of its voltages.
 /// </remarks>
 internal static class SupplyResistorWay
 {
@@ -18,8 +19,12 @@ internal static class SupplyResistorWay
         // Alternating current flows with the power over the power factor; at 1 for direct current.
         var drawn = inputW / f.PowerFactor;
         var off = Math.Min(f.InputOffV ?? f.InputLeastV ?? 0, f.InputOnV ?? double.MaxValue);
-        var mostOhm = Math.Max(0, ConstantPowerInput.MostOhm(f.SupplyV, drawn, off) - f.SupplyOhm);
-        var atV = Math.Clamp(off, f.SupplyV / 2, f.SupplyV);
+        var on = f.InputOnV ?? f.InputLeastV ?? double.PositiveInfinity;
+        var mostOhm = Math.Max(0, ConstantPowerInput.MostOhm(f.SupplyV, drawn, off, on) - f.SupplyOhm);
+
+        // Once it is on, it runs at the upper crossing.
+        var atV = ConstantPowerInput.Voltages(f.SupplyV, mostOhm + f.SupplyOhm, drawn)?.UpperV ?? f.SupplyV / 2;
+        var starting = on < f.SupplyV / 2 ? " (from there on it no longer starts)" : "";
         var atA = drawn / atV;
         var ohm = Halving * f.SupplyV * f.SupplyV / inputW;
         var total = ohm + f.SupplyOhm;
@@ -31,14 +36,14 @@ internal static class SupplyResistorWay
                 1
                     / (
                         Period(f, total, drawn, WayExamples.InputRangeF.Most, onV, offV)
-                        + Math.Max(WayExamples.SoftStartS, f.RestartS ?? 0)
+                        + Math.Max(WayExamples.SoftStartS, f.RestartRangeS?.Most ?? 0)
                     ),
                 1 / Period(f, total, drawn, WayExamples.InputRangeF.Least, onV, offV)
             )
             : null;
         var starts = onV < f.SupplyV;
         var reason = WayBench.Text(
-            $"The driver takes {inputW:0.#} W whatever its voltage, so the light stays as it is up to {WayBench.Ohm(mostOhm)} (which then burns {atA * atA * mostOhm:0.#} W at {atA:0.##} A) and beyond, as with the {WayBench.Ohm(ohm)} that would halve a filament lamp, {(starts ? "its input collapses and it starts and stops " + WayBench.Rate(hz) + Taken(hz) : "it does not start at all")}{Taken(f)}."
+            $"The driver takes {inputW:0.#} W whatever its voltage, so the light stays as it is up to {WayBench.Ohm(mostOhm)}{starting} (which then burns {atA * atA * mostOhm:0.#} W at {atA:0.##} A) and beyond, as with the {WayBench.Ohm(ohm)} that would halve a filament lamp, {(starts ? "its input collapses and it starts and stops " + WayBench.Rate(hz) + Taken(hz) : "it does not start at all")}{Taken(f)}."
         );
         string[] stresses =
         [

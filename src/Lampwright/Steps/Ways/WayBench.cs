@@ -14,6 +14,7 @@ internal sealed class WayBench
         Draw = numbers.Nominal;
         Reach = numbers.Reach;
         Half = new(Draw);
+        Gives = DriverGives.Of(Facts, Draw, Half);
         numbers.Of(Draw, _numbers);
         Emitter = new(Facts.Model, Facts.WarmK);
     }
@@ -26,13 +27,26 @@ internal sealed class WayBench
 
     public HalfLight Half { get; }
 
+    public DriverGives Gives { get; }
+
     public EmitterLine Emitter { get; }
 
     public ref readonly WayNumber Numbers(WayKind kind) => ref _numbers[(int)kind];
 
+    /// <summary>Efficiency at half of the light in words; empty where half is not to be had.</summary>
+    public string AtHalf(WayKind kind) =>
+        Numbers(kind).EfficiencyAtHalf is { } share ? Text($" ({share * 100:0} % efficiency)") : "";
+
     /// <summary>The driver's output at a set current.</summary>
     public DriverOutput Output(double setA) =>
-        new(setA, Facts.WindowLeastV, Facts.LimitV, Facts.Over, Facts.Under, Facts.RestartS ?? WayExamples.RestartS);
+        new(
+            setA,
+            Facts.WindowLeastV,
+            Facts.LimitRangeV.Most,
+            Facts.Over,
+            Facts.Under,
+            Facts.RestartS ?? WayExamples.RestartS
+        );
 
     /// <summary>The emitter on the driver at a set current.</summary>
     public WayCircuit Plain(double setA) => new(Output(setA), Emitter, Facts.OutputF);
@@ -40,7 +54,7 @@ internal sealed class WayBench
     /// <summary>A way with its numbers and its picture; stops that protect people go before everything else.</summary>
     public Way Judged(WayKind kind, WayCircuit circuit, WayWords words, IReadOnlyList<string> stops, bool opensDriver)
     {
-        words = WithinEmitter(kind, words);
+        words = WithinEmitter(kind, WithinDriver(kind, words));
         ref readonly var n = ref Numbers(kind);
         var stopped = stops.Count > 0;
         return new()
@@ -70,10 +84,8 @@ internal sealed class WayBench
     }
 
     // These leave the driver at its own current, and a part that comes off gives the emitter all of it.
-    private WayWords WithinEmitter(WayKind kind, WayWords words)
-    {
-        var full =
-            kind
+    private static bool KeepsDriver(WayKind kind) =>
+        kind
             is WayKind.SupplyResistor
                 or WayKind.ConverterBehind
                 or WayKind.SeriesResistor
@@ -81,7 +93,41 @@ internal sealed class WayBench
                 or WayKind.ChoppedBehindCapacitor
                 or WayKind.ChoppedWithoutCapacitor
                 or WayKind.DimmingInput;
-        return full && Facts.EmitterMostA is { } most && Half.SetA > most * (1 + 1e-9)
+
+    // What the emitter wants at full current may be over what the driver gives: then all of its light is not to be had, whatever the way.
+    private WayWords WithinDriver(WayKind kind, WayWords words)
+    {
+        if (!KeepsDriver(kind) || Gives.AtMostA >= Half.SetA * (1 - 1e-9))
+        {
+            return words;
+        }
+
+        var rest = char.ToLowerInvariant(words.Reason[0]) + words.Reason[1..];
+        var wants = Text(
+            $"At its {Half.SetA:0.##} A the emitter wants {Half.FullV:0.#} V ({Facts.ColdV:0.#} V cold) and the driver"
+        );
+        return Gives.TripsAtOnce && kind is not (WayKind.ShuntResistor or WayKind.DimmingInput)
+            ? words with
+            {
+                Verdict = words.Verdict == Verdict.Stop ? Verdict.Stop : Verdict.DoesNotWork,
+                Regulates = Told.No,
+                Reason = Text($"{wants} trips at {Facts.LimitText}: it never comes to that current; {rest}"),
+            }
+            : words with
+            {
+                Verdict =
+                    Gives.AtMostA < Half.HalfA && words.Verdict > Verdict.DoesNotWork
+                        ? Verdict.DoesNotWork
+                        : words.Verdict,
+                Reason = Text(
+                    $"{wants} gives its current up to {Facts.GivesUpToV:0.#} V: no more than {Gives.AtMostA:0.##} A, {Half.Share(Gives.AtMostA) * 100:0} % of that light, is to be had; {rest}"
+                ),
+            };
+    }
+
+    private WayWords WithinEmitter(WayKind kind, WayWords words)
+    {
+        return KeepsDriver(kind) && Facts.EmitterMostA is { } most && Half.SetA > most * (1 + 1e-9)
             ? words with
             {
                 Verdict = Verdict.DoesNotWork,
@@ -93,20 +139,25 @@ internal sealed class WayBench
     }
 
     /// <summary>How often a driver that trips comes back, in hertz; null where the time to its next try is not known.</summary>
-    /// <remarks>Between two trips lie the wait and the time in which the output climbs again, at most from nothing to the limit.</remarks>
+    /// <remarks>
+    /// Between two trips lie the wait and the time in which the output climbs again, at most from nothing to the limit. The spread of the
+    /// wait, that of the capacitor and what is assumed of the limit widen it: the fastest is the shortest wait alone.
+    /// </remarks>
     /// <param name="netA">Least current that is left for the capacitor on the way up, in amperes.</param>
     /// <param name="farad">Capacitor at the node, in farad.</param>
     /// <param name="extraS">Time beyond that, in seconds: a voltage that climbs over several chopped cycles.</param>
     public Extent? TripHz(double netA, double farad, double extraS = 0)
     {
-        if (Facts.RestartS is not { } wait)
+        if (Facts.RestartRangeS is not { } wait)
         {
             return null;
         }
 
-        wait = Math.Max(wait, WaySwitches.LeastRestartS);
-        var climb = (farad * Facts.LimitV / Math.Max(netA, 1e-3 * Facts.SetA)) + extraS;
-        return new(1 / (wait + climb), 1 / wait);
+        var climb = (farad * Facts.LimitRangeV.Most / Math.Max(netA, 1e-3 * Facts.SetA)) + extraS;
+        return new(
+            1 / (Math.Max(wait.Most, WaySwitches.LeastRestartS) + climb),
+            1 / Math.Max(wait.Least, WaySwitches.LeastRestartS)
+        );
     }
 
     /// <summary>Whether a tripped driver tries again: known only with the time to its next try.</summary>

@@ -36,8 +36,11 @@ internal static class WayExamples
     /// <summary>Resistance of the switch that chops, in ohm.</summary>
     public static double SwitchOhm => 0.01;
 
-    /// <summary>Voltage limit over the cold emitter's voltage where none is known.</summary>
-    public static double LimitOverCold => 1.15;
+    /// <summary>Voltage limit over the top of the window, where only that is told: it acts above what the label promises, how far is not said.</summary>
+    public static Extent LimitOverWindow => new(1.0, 1.4);
+
+    /// <summary>Voltage limit over the cold emitter's voltage, where no window is told either.</summary>
+    public static Extent LimitOverCold => new(1.05, 1.75);
 
     /// <summary>Least share of the current that dimming reaches where nothing bounds it.</summary>
     public static double LeastShare => 0.1;

@@ -5,7 +5,16 @@ namespace Lampwright.Steps.Ways;
 /// <param name="JunctionK">Its junction temperature at full current, in kelvin.</param>
 /// <param name="SetA">Current the driver gives as it is, in amperes; above 0.</param>
 /// <param name="Efficiency">Output over input power of the driver, above 0 to 1.</param>
-public readonly record struct WayDraw(EmitterModel Model, double JunctionK, double SetA, double Efficiency);
+/// <param name="LimitV">Voltage at which the driver's protection acts, in volts: as told, or one that may be; above 0.</param>
+/// <param name="OutputF">Output capacitor in farad; above 0.</param>
+public readonly record struct WayDraw(
+    EmitterModel Model,
+    double JunctionK,
+    double SetA,
+    double Efficiency,
+    double LimitV,
+    double OutputF
+);
 
 /// <summary>The numbers of one way for one draw; null where the way does not get there.</summary>
 /// <param name="LightShare">Light it reaches over the light at the driver's own current.</param>
@@ -28,8 +37,10 @@ public readonly record struct WayNumber(
 /// and, near a limit, on the draw: a band is taken over the draws that have a number.
 /// The nominal numbers are those that <see cref="WaysComparison"/> puts into each <see cref="Way"/>.
 /// <b>Validity</b>: the driver's efficiency is taken as constant over its output; the junction stays as warm as at full current. Where it
-/// is not known what the driver does at its voltage limit, the numbers are those of one that clamps.
-/// <b>Source</b>: references, electrical.md sections 3 to 6. <b>Checked by</b>: derived rows, invariant.
+/// is not known what the driver does at its voltage limit, the numbers are those of one that clamps. Where it is not told at which voltage, the
+/// middle of an assumed range stands (1 to 1.4 times the window's top; without a window 1.05 to 1.75 times the cold emitter: common
+/// practice, no source), and the draws go through the range.
+/// <b>Source</b>: derived from the circuits' equations; each way names its own. <b>Checked by</b>: derived rows, solver, invariant.
 /// </remarks>
 public sealed class WayNumbers
 {
@@ -46,7 +57,7 @@ public sealed class WayNumbers
     {
         _facts = facts;
         _reach = new(facts);
-        Nominal = new(facts.Model, facts.WarmK, facts.SetA, facts.Efficiency);
+        Nominal = new(facts.Model, facts.WarmK, facts.SetA, facts.Efficiency, facts.LimitV, facts.OutputF);
     }
 
     /// <summary>How many ways there are: the length of what <see cref="Of"/> writes, in the order of <see cref="WayKind"/>.</summary>
@@ -54,6 +65,9 @@ public sealed class WayNumbers
 
     /// <summary>The draw that changes nothing.</summary>
     public WayDraw Nominal { get; }
+
+    /// <summary>Limits that the draws go through where the voltage at which the protection acts is not told, in volts; null where it is told.</summary>
+    public Extent? AssumedLimitV => _facts.KnownLimitV is null ? _facts.LimitRangeV : null;
 
     internal SenseReach Reach => _reach;
 
@@ -64,19 +78,20 @@ public sealed class WayNumbers
     {
         var half = new HalfLight(draw);
         var efficiency = Math.Clamp(draw.Efficiency, 0.05, 1);
-        into[(int)WayKind.SupplyResistor] = Range(half, half.SetA, half.SetA);
+        var gives = DriverGives.Of(_facts, draw, half);
+        into[(int)WayKind.SupplyResistor] = Range(half, gives.AsItIsA, gives.AsItIsA);
         into[(int)WayKind.ConverterBehind] = Converter(draw, half, efficiency);
-        into[(int)WayKind.SeriesResistor] = Series(half, efficiency);
-        into[(int)WayKind.ShuntResistor] = Shunt(draw, half, efficiency);
+        into[(int)WayKind.SeriesResistor] = Series(draw, half, gives, efficiency);
+        into[(int)WayKind.ShuntResistor] = Shunt(draw, half, gives, efficiency);
         for (var kind = WayKind.FixedSense; kind <= WayKind.SelectorOpening; kind++)
         {
             into[(int)kind] = Sense(kind, draw, half, efficiency);
         }
 
-        into[(int)WayKind.ChoppedBehindCapacitor] = Chopped(draw, half, efficiency);
-        into[(int)WayKind.ChoppedWithoutCapacitor] = WithoutCapacitor(half, efficiency);
-        into[(int)WayKind.DimmingInput] = Dimmed(half, efficiency, InputLeast());
-        into[(int)WayKind.OtherDriver] = Dimmed(half, efficiency, WayExamples.LeastShare);
+        into[(int)WayKind.ChoppedBehindCapacitor] = Chopped(draw, half, gives, efficiency);
+        into[(int)WayKind.ChoppedWithoutCapacitor] = WithoutCapacitor(half, gives, efficiency);
+        into[(int)WayKind.DimmingInput] = Dimmed(half, gives.AtMostA, efficiency, InputLeast());
+        into[(int)WayKind.OtherDriver] = Dimmed(half, half.SetA, efficiency, WayExamples.LeastShare);
     }
 
     // Set under the driver's current a step-down stage takes less than it everywhere, and the driver goes to its limit.
@@ -89,7 +104,7 @@ public sealed class WayNumbers
         }
 
         // Below its limit the stage needs more voltage than the emitter; above the driver's current it has nothing to hold.
-        var fits = EmitterCurve.CurrentA(draw.Model, _facts.LimitV, draw.JunctionK, half.SetA);
+        var fits = EmitterCurve.CurrentA(draw.Model, draw.LimitV, draw.JunctionK, half.SetA);
         var most = Math.Min(stage * half.SetA, fits);
         var range = Range(half, WayExamples.LeastShare * half.SetA, most);
         return half.HalfA > most
@@ -98,26 +113,21 @@ public sealed class WayNumbers
     }
 
     // The current stays until emitter and resistor together reach the driver's limit; there a clamp makes a voltage source of it.
-    private WayNumber Series(in HalfLight half, double efficiency)
+    private WayNumber Series(in WayDraw draw, in HalfLight half, in DriverGives gives, double efficiency)
     {
         if (_facts.Over == OverVoltage.Trips)
         {
-            return Range(half, half.SetA, half.SetA);
+            return Range(half, gives.AsItIsA, gives.AsItIsA);
         }
 
-        var range = Range(half, WayExamples.LeastShare * half.SetA, half.SetA);
-        return _facts.LimitV <= half.HalfV
+        var range = Range(half, Math.Min(WayExamples.LeastShare * half.SetA, gives.AtMostA), gives.AtMostA);
+        return draw.LimitV <= half.HalfV || half.HalfA > gives.AtMostA
             ? range
-            : AtHalf(
-                range,
-                half.HalfW,
-                efficiency * half.HalfV / _facts.LimitV,
-                half.HalfA * (_facts.LimitV - half.HalfV)
-            );
+            : AtHalf(range, half.HalfW, efficiency * half.HalfV / draw.LimitV, half.HalfA * (draw.LimitV - half.HalfV));
     }
 
     // I0 splits between emitter and shunt at the emitter's own voltage.
-    private WayNumber Shunt(in WayDraw draw, in HalfLight half, double efficiency)
+    private WayNumber Shunt(in WayDraw draw, in HalfLight half, in DriverGives gives, double efficiency)
     {
         var least = WayExamples.LeastShare * half.SetA;
         if (_facts.WindowLeastV is { } window)
@@ -125,8 +135,8 @@ public sealed class WayNumbers
             least = Math.Max(least, EmitterCurve.CurrentA(draw.Model, window, draw.JunctionK, half.SetA));
         }
 
-        var range = Range(half, Math.Min(least, half.SetA), half.SetA);
-        return half.HalfA < least
+        var range = Range(half, Math.Min(least, gives.AtMostA), gives.AtMostA);
+        return half.HalfA < least || half.HalfA > gives.AtMostA
             ? range
             : AtHalf(range, half.HalfW, efficiency * half.HalfA / half.SetA, half.HalfV * (half.SetA - half.HalfA));
     }
@@ -144,22 +154,23 @@ public sealed class WayNumbers
         return half.HalfA < least || half.HalfA > most ? range : AtHalf(range, half.HalfW, efficiency, outside);
     }
 
-    private WayNumber Chopped(in WayDraw draw, in HalfLight half, double efficiency)
+    private WayNumber Chopped(in WayDraw draw, in HalfLight half, in DriverGives gives, double efficiency)
     {
         if (_facts.Over == OverVoltage.Trips)
         {
-            return Range(half, half.SetA, half.SetA);
+            return Range(half, gives.AsItIsA, gives.AsItIsA);
         }
 
-        var found = ChoppedHalf.Of(_facts, draw, half);
+        var found = ChoppedHalf.Of(draw, half);
+        var (mostA, mostShare) = (Math.Min(found.MostA, gives.AtMostA), half.Share(gives.AtMostA));
         var range = new WayNumber(
-            Ordered(found.LeastShare, found.MostShare),
-            Ordered(found.LeastA, found.MostA),
+            Ordered(Math.Min(found.LeastShare, mostShare), Math.Min(found.MostShare, mostShare)),
+            Ordered(Math.Min(found.LeastA, mostA), mostA),
             null,
             null,
             null
         );
-        return found.Duty is null
+        return found.Duty is null || mostShare < 0.5
             ? range
             : AtHalf(
                 range,
@@ -169,22 +180,34 @@ public sealed class WayNumbers
             );
     }
 
-    // Without the capacitor the emitter has its full current or none: half of the time, half of the light.
-    private WayNumber WithoutCapacitor(in HalfLight half, double efficiency)
+    // Without the capacitor the emitter has all that the driver gives or nothing: light and time on go together.
+    private WayNumber WithoutCapacitor(in HalfLight half, in DriverGives gives, double efficiency)
     {
         if (_facts.Over == OverVoltage.Trips)
         {
             return default;
         }
 
+        var (onA, share) = (gives.AtMostA, half.Share(gives.AtMostA));
+        if (!(onA > 0))
+        {
+            return default;
+        }
+
         var range = new WayNumber(
-            Ordered(WayExamples.LeastShare, 1),
-            Ordered(WayExamples.LeastShare * half.SetA, half.SetA),
+            Ordered(WayExamples.LeastShare * share, share),
+            Ordered(WayExamples.LeastShare * onA, onA),
             null,
             null,
             null
         );
-        var (emitterW, switchW) = (0.5 * half.SetA * half.FullV, 0.5 * half.SetA * half.SetA * WayExamples.SwitchOhm);
+        var duty = 0.5 / share;
+        if (!(duty <= 1))
+        {
+            return range;
+        }
+
+        var (emitterW, switchW) = (duty * half.PowerW(onA), duty * onA * onA * WayExamples.SwitchOhm);
         return AtHalf(range, emitterW, efficiency * emitterW / (emitterW + switchW), switchW);
     }
 
@@ -195,15 +218,15 @@ public sealed class WayNumbers
             _ => _facts.DimmingLeast ?? WayExamples.LeastShare,
         };
 
-    private static WayNumber Dimmed(in HalfLight half, double efficiency, double? leastShare)
+    private static WayNumber Dimmed(in HalfLight half, double mostA, double efficiency, double? leastShare)
     {
         if (leastShare is not { } share)
         {
             return default;
         }
 
-        var range = Range(half, share * half.SetA, half.SetA);
-        return half.HalfA < share * half.SetA ? range : AtHalf(range, half.HalfW, efficiency, 0);
+        var range = Range(half, Math.Min(share * half.SetA, mostA), mostA);
+        return half.HalfA < share * half.SetA || half.HalfA > mostA ? range : AtHalf(range, half.HalfW, efficiency, 0);
     }
 
     private static WayNumber Range(in HalfLight half, double leastA, double mostA) =>

@@ -70,11 +70,11 @@ internal static class WaySafety
         {
             list.Add(Insulated);
         }
-        else if (output && facts.LimitV > ExtraLowV)
+        else if (output && facts.LimitRangeV.Most > ExtraLowV)
         {
             list.Add(
                 WayBench.Text(
-                    $"The output may reach {facts.LimitV:0} V, over the {ExtraLowV:0} V direct current that counts as extra-low: insulate everything on it."
+                    $"The output may reach {facts.LimitRangeV.Most:0} V{(facts.KnownLimitV is null ? " (assumed)" : "")}, over the {ExtraLowV:0} V direct current that counts as extra-low: insulate everything on it."
                 )
             );
         }

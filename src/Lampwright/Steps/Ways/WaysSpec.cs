@@ -43,6 +43,8 @@ public enum DimmingInput
 /// <param name="RestartS">Time from a trip to the next try, in seconds.</param>
 /// <param name="Dimming">Its dimming input.</param>
 /// <param name="DimmingLeast">Least share of the current that the dimming input reaches.</param>
+/// <param name="RestartHalfS">How far <paramref name="RestartS"/> may be off to either side, in seconds; ≥ 0.</param>
+/// <param name="OutputCapacitorHalfF">How far <paramref name="OutputCapacitorF"/> may be off to either side, in farad; ≥ 0.</param>
 public sealed record DriverSurroundings(
     double? InputLeastV = null,
     double? InputMostV = null,
@@ -52,7 +54,9 @@ public sealed record DriverSurroundings(
     double? PowerFactor = null,
     double? RestartS = null,
     DimmingInput Dimming = DimmingInput.Unknown,
-    double? DimmingLeast = null
+    double? DimmingLeast = null,
+    double RestartHalfS = 0,
+    double OutputCapacitorHalfF = 0
 );
 
 /// <summary>What the comparison of ways is told.</summary>

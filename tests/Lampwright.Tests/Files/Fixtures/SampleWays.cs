@@ -24,6 +24,8 @@ internal static class SampleWays
             IsChosen = true,
             LeastShare = SampleLight.About(0.2),
             MostShare = SampleLight.About(1),
+            LeastA = SampleLight.About(0.3),
+            MostA = SampleLight.About(1.7),
             EfficiencyAtHalf = SampleLight.About(0.86),
             HeatAtHalfW = SampleLight.About(4.5),
             AddedHeatAtHalfW = SampleLight.About(0.2),
