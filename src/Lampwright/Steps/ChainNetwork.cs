@@ -9,7 +9,7 @@ namespace Lampwright.Steps;
 /// <b>Order of the combinations</b>: all closed first, the switches string counting down as a binary number: <c>1111</c>, <c>1110</c>, …
 /// <c>0000</c>; a selector has one combination for each position in the order of the chain.
 /// <b>Validity</b>: direct current; the floor Rf warms like the fixed resistor; the resistor across the leads stays cold.
-/// <b>Source</b>: Ohm and Kirchhoff; references, electrical.md section 6.
+/// <b>Source</b>: Ohm and Kirchhoff (derived).
 /// <b>Accuracy</b>: two passes for the warm resistors leave less than 1e-5 of the current.
 /// <b>Checked by</b>: derived rows, invariant.
 /// </remarks>

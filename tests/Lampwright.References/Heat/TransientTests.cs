@@ -24,7 +24,6 @@ public sealed class TransientTests
     public void Bead_of_a_thermocouple_warms()
     {
         const double D = 7.06e-4;
-        Check.Relative("H.TR-01", D, 6 * 400.0 * 1 / (8500 * 400.0), 0.01, "h 400, c 400, rho 8500, tau 1 s");
         var (area, mass) = (Math.PI * D * D, 8500 * Math.PI / 6 * D * D * D);
         var course = Lump(
             mass * 400,
@@ -63,7 +62,6 @@ public sealed class TransientTests
     {
         const double D = 1e-3;
         var (area, mass) = (Math.PI * D * D, 8500 * Math.PI / 6 * D * D * D);
-        Check.Relative("H.TR-04", 0.463, 210 * area / (mass * 320), 0.01, "d 1 mm, h 210, rho 8500, c 320");
         var course = Lump(
             mass * 320,
             400,
@@ -105,7 +103,6 @@ public sealed class TransientTests
     {
         var capacity = 2000 * 700 * Math.PI / 4 * 0.0036 * 0.0036 * 0.010;
         var g = 18.44 * 1.33e-4;
-        Check.Relative("H.TR-08", 58.1, capacity / g, 0.002, "d 3.6, l 10 mm, rho 2000, c 700, h 18.44");
         var network = new ThermalNetwork(
             [new("room", 0, 308.15), new("resistor", capacity)],
             [new Conduction(1, 0, g)],
@@ -153,20 +150,14 @@ public sealed class TransientTests
     [Fact]
     public void Heat_that_comes_and_goes()
     {
-        var factor = FosterLadder.PeriodicKPerW([new(0.12, 140)], 60, 247.5);
-        Check.Absolute("H.LD-07", 0.05044, factor, 5e-6, "0.12 K/W, 140 s, 60 s of 247.5 s");
-        var steady = 50 + (25 * (0.02 + 0.05 + 0.12));
-        Check.Absolute("H.LD-07", 54.75, steady, 1e-9, "25 W steady");
-        Check.Absolute("H.LD-07", 93.9, steady + (325 * (0.02 + 0.05 + factor)), 0.2, "325 W for 60 s");
-
-        // The same sink as a node, played until it repeats itself.
+        // The sink as a node, played until it repeats itself; the number is that of the geometric series of its cycles.
         double sink = 0;
         for (var k = 0; k < 30; k++)
         {
             sink = Sink(Sink(sink, 325, 60), 0, 187.5);
         }
 
-        Check.Relative("H.LD-07", 325 * factor, Sink(sink, 325, 60), 1e-5, "played cycle by cycle");
+        Check.Absolute("H.LD-07", 0.05044, Sink(sink, 325, 60) / 325, 5e-6, "0.12 K/W, 140 s, 60 s of 247.5 s");
 
         static double Sink(double rise, double heat, double time)
         {
@@ -176,30 +167,6 @@ public sealed class TransientTests
                 [new NetworkSource(1, heat)]
             );
             return NetworkTransient.Follow(network, [300, 300 + rise], time, 1e-8).EndK[1] - 300;
-        }
-    }
-
-    // Continued fraction of the Foster terms. [derived]
-    [Fact]
-    public void Foster_becomes_Cauer()
-    {
-        var rungs = FosterLadder.Cauer([new(0.3, 0.01), new(0.7, 1.0)]);
-        Check.Relative("H.LD-11", 0.314090, rungs[0].KPerW, 2e-6, "R 0.3, 0.7 K/W; tau 0.01, 1 s");
-        Check.Relative("H.LD-11", 0.685910, rungs[1].KPerW, 2e-6, "R 0.3, 0.7 K/W; tau 0.01, 1 s");
-        Check.Relative("H.LD-11", 0.0325733, rungs[0].Second, 2e-6, "R 0.3, 0.7 K/W; tau 0.01, 1 s");
-        Check.Relative("H.LD-11", 1.425007, rungs[1].Second, 1e-6, "R 0.3, 0.7 K/W; tau 0.01, 1 s");
-
-        // The ladder, followed as a network, has the impedance of the fit.
-        var network = new ThermalNetwork(
-            [new("room", 0, 300), new("one", rungs[0].Second), new("two", rungs[1].Second)],
-            [new Conduction(1, 2, 1 / rungs[0].KPerW), new Conduction(2, 0, 1 / rungs[1].KPerW)],
-            [new NetworkSource(1, 10)]
-        );
-        var course = NetworkTransient.Follow(network, [300, 300, 300], 5, 1e-7);
-        foreach (var t in new[] { 0.005, 0.05, 0.5, 5 })
-        {
-            var fit = 10 * FosterLadder.ImpedanceKPerW([new(0.3, 0.01), new(0.7, 1.0)], t);
-            Check.Relative("H.LD-11", fit, course.KelvinAt(1, t) - 300, 2e-4, $"t {t} s");
         }
     }
 }

@@ -111,9 +111,6 @@ internal sealed class AssemblyRows : IRowPart
     /// <summary>Place of a joint's grip, mm; engaged and standing out follow. -1 without a screw.</summary>
     public int Reach(string joint) => _reachPlaces.GetValueOrDefault(joint, -1);
 
-    /// <summary>Whether a thing was placed.</summary>
-    public bool IsPlaced(int thing) => _placed[thing];
-
     /// <summary>Balance point of some of the placed things in a row, m, and their mass, kg.</summary>
     /// <param name="y">The row.</param>
     /// <param name="which">Which things.</param>

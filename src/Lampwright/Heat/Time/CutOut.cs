@@ -10,7 +10,6 @@ public sealed record HarmLimit(int Node, double Kelvin, string What);
 /// <param name="NormalK">Highest temperature there in normal use, upper end of its band, K.</param>
 /// <param name="HarmS">When the first limit is reached after the fan stops, s; null where none is.</param>
 /// <param name="HarmWhat">What reaches it; empty where nothing does.</param>
-/// <param name="SensedK">What the cut-out feels at that moment, behind its lag, K; at the end where no limit is reached.</param>
 /// <param name="LeastK">Lowest setting that never trips in normal use, K.</param>
 /// <param name="MostK">Highest setting that trips before harm, K; infinite where nothing is harmed.</param>
 /// <param name="SettingK">Setting to buy, K: a whole five degrees Celsius in the middle; null where none exists.</param>
@@ -19,7 +18,6 @@ public sealed record CutOutWindow(
     double NormalK,
     double? HarmS,
     string HarmWhat,
-    double SensedK,
     double LeastK,
     double MostK,
     double? SettingK,
@@ -79,7 +77,7 @@ public static class CutOut
         }
 
         var trips = setting is { } at ? TripsS(course, place, at + toleranceK, lagS) : null;
-        return new(normalK, harm, what, felt, least, most, setting, trips);
+        return new(normalK, harm, what, least, most, setting, trips);
     }
 
     /// <summary>When the first limit is reached, and what reaches it; null where none is.</summary>

@@ -61,33 +61,6 @@ public sealed record BoardReading(
         );
     }
 
-    /// <summary>The current at a sense resistance; null where there is no threshold.</summary>
-    /// <param name="ohm">Total resistance in the sense loop, in ohm; above 0.</param>
-    public BoardCurrent? At(double ohm)
-    {
-        Guard.Positive(ohm);
-        if (Model is not { } model || Law is not { } law)
-        {
-            return null;
-        }
-
-        var amps = model.CurrentA(ohm);
-        var factor = law.FactorBeyond(ohm);
-        var byThreshold = NamedError.Joint(Threshold.Errors.Where(e => e.By != CarriedBy.Law)) * law.ThresholdV / ohm;
-        var byLaw = law.ErrorAt(ohm) * amps;
-        var half = Math.Sqrt((byThreshold * byThreshold) + (byLaw * byLaw));
-        var ended = !(amps > 0) || amps < Least.CurrentA * (1 - 1e-9);
-        return new(ohm, amps, Math.Max(0, amps - half), amps + half, factor, ended, Words(amps, factor, ended));
-    }
-
-    private string Words(double amps, double factor, bool ended) =>
-        !(amps > 0) ? "The law gives no current here: the offset is all there is."
-        : ended ? FormattableString.Invariant($"Below {Least.CurrentA:0.###} A the law has ended. {Least.Words}")
-        : factor <= 1.0000001 ? ""
-        : FormattableString.Invariant(
-            $"A factor of {factor:0.##} in resistance beyond what is known; the band widens."
-        );
-
     private static LeastCurrent LeastOf(DriverSpec driver, SenseLaw? law)
     {
         double? given = driver.LeastA is > 0 and < 1e9 ? driver.LeastA : null;

@@ -6,7 +6,7 @@ namespace Lampwright.Steps.Ways;
 /// itself; where it would pass the limit it starts there. The charge of one closed phase over the period is the mean current: it stays
 /// I0 unless the limit cuts in.
 /// <b>Validity</b>: the emitter as a straight line between the set current and the peak; a limit that clamps; a switch of little resistance.
-/// <b>Source</b>: derived; test circuit of references, electrical.md section 5.
+/// <b>Source</b>: derived.
 /// <b>Checked by</b>: rows E.M-3 and E.M-4, transient solutions of the circuit.
 /// </remarks>
 /// <param name="LeastV">Least voltage of the node, in volts.</param>

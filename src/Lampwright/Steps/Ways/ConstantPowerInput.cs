@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace Lampwright.Steps.Ways;
 
 /// <summary>A supply behind a resistance that feeds an input of constant power: a driver, or a converter that regulates.</summary>
@@ -7,8 +5,8 @@ namespace Lampwright.Steps.Ways;
 /// <b>Validity</b>: the input regulates (it is neither locked out nor in drop-out); alternating current is reckoned by its rms values with
 /// the power over the power factor in place of the power, which takes the whole current to act on the resistance in phase and so
 /// overstates the drop.
-/// <b>Source</b>: Kirchhoff; incremental resistance: EE Times, Power Tip 3 (2008).
-/// <b>Checked by</b>: derived rows E.D-12 to E.D-14.
+/// <b>Source</b>: Kirchhoff; why such an input is not stable on a resistance: EE Times, Power Tip 3 (2008).
+/// <b>Checked by</b>: derived rows E.D-13, solver (time simulation).
 /// </remarks>
 public static class ConstantPowerInput
 {
@@ -58,39 +56,6 @@ public static class ConstantPowerInput
     /// <param name="onV">Voltage at which it starts, in volts; infinite where it is not known.</param>
     public static double WeakestV(double openV, double offV, double onV) =>
         Math.Min(Math.Max(Math.Min(openV / 2, onV), offV), openV);
-
-    /// <summary>Incremental resistance of the input, −V²/P, in ohm.</summary>
-    /// <param name="volts">Voltage in volts.</param>
-    /// <param name="powerW">Power in watts; above 0.</param>
-    public static double IncrementalOhm(double volts, double powerW) => -volts * volts / powerW;
-
-    /// <summary>Least resistance that damps an inductance before the input, L·P/(C·V²), in ohm.</summary>
-    /// <param name="henry">Inductance in henry.</param>
-    /// <param name="farad">Capacitor in farad; above 0.</param>
-    /// <param name="powerW">Power in watts.</param>
-    /// <param name="volts">Voltage at the input, in volts; above 0.</param>
-    public static double LeastDampingOhm(double henry, double farad, double powerW, double volts) =>
-        henry * powerW / (farad * volts * volts);
-
-    /// <summary>Roots of s² + (R/L − P/(C·V²))·s + (1 − R·P/V²)/(L·C), in 1/s; a real part above 0 grows.</summary>
-    /// <param name="ohm">Resistance in ohm.</param>
-    /// <param name="henry">Inductance in henry; above 0.</param>
-    /// <param name="farad">Capacitor in farad; above 0.</param>
-    /// <param name="powerW">Power in watts.</param>
-    /// <param name="volts">Voltage at the input, in volts; above 0.</param>
-    public static (Complex First, Complex Second) Roots(
-        double ohm,
-        double henry,
-        double farad,
-        double powerW,
-        double volts
-    )
-    {
-        var half = 0.5 * ((ohm / henry) - (powerW / (farad * volts * volts)));
-        var rest = (1 - (ohm * powerW / (volts * volts))) / (henry * farad);
-        var root = Complex.Sqrt(new Complex((half * half) - rest, 0));
-        return (-half + root, -half - root);
-    }
 
     /// <summary>Time of one start and stop, in seconds; infinite where it does not stop again.</summary>
     /// <remarks>

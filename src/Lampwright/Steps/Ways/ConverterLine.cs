@@ -7,7 +7,7 @@ namespace Lampwright.Steps.Ways;
 /// than that at the edge of regulation, the line rises from one to the other without a jump.
 /// Under <see cref="FloorV"/> it counts as a resistance, so that no voltage asks for endless current.
 /// <b>Validity</b>: averaged over the converter's switching; its own output filter is taken as fast.
-/// <b>Source</b>: references, electrical.md section 4. <b>Checked by</b>: derived rows E.C-1 to E.C-7, solver.
+/// <b>Source</b>: definition of constant power; drop-out derived. <b>Checked by</b>: derived rows E.C-1 to E.C-7, solver.
 /// </remarks>
 /// <param name="PowerW">Power it takes when it regulates, in watts.</param>
 /// <param name="OnV">Voltage at which it starts, in volts.</param>
@@ -22,7 +22,7 @@ public sealed record ConverterLine(
     EmitterLine? DropOut = null
 ) : LoadLine
 {
-    /// <summary>Voltage under which it takes no constant power any more, in volts: the 2 V of the published test circuit, or the lock-out where that is lower.</summary>
+    /// <summary>Voltage under which it takes no constant power any more, in volts: the 2 V of the circuit in the reference decks, or the lock-out where that is lower.</summary>
     public double FloorV => OffV > 0 ? Math.Min(2, OffV) : 2;
 
     /// <inheritdoc/>

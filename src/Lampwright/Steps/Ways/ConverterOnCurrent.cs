@@ -18,12 +18,6 @@ public static class ConverterOnCurrent
     /// <param name="farad">Capacitor at the node, in farad.</param>
     public static double GrowthS(double powerW, double setA, double farad) => farad * powerW / (setA * setA);
 
-    /// <summary>Whether the source can never feed the power: P &gt; I0·Vmax.</summary>
-    /// <param name="powerW">Power in watts.</param>
-    /// <param name="setA">Current of the source in amperes.</param>
-    /// <param name="limitV">Voltage limit of the source in volts.</param>
-    public static bool AlwaysCollapses(double powerW, double setA, double limitV) => powerW > setA * limitV;
-
     /// <summary>Charging time of the hiccup, C·(Von − Voff)/I0, in seconds.</summary>
     /// <param name="setA">Current of the source in amperes; above 0.</param>
     /// <param name="farad">Capacitor at the node, in farad.</param>

@@ -22,7 +22,7 @@ public sealed record DriverOutput(
     /// <summary>Frequency of that ripple in hertz (twice the mains); 0 where there is none.</summary>
     public double RippleHz { get; init; }
 
-    /// <summary>Width over which a clamp turns from current to voltage, in volts; the rounding of the published test circuit.</summary>
+    /// <summary>Width over which a clamp turns from current to voltage, in volts; the rounding of the circuit in the reference decks.</summary>
     public static double SoftV => 0.05;
 
     /// <inheritdoc/>

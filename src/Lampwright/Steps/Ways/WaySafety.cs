@@ -4,7 +4,7 @@ namespace Lampwright.Steps.Ways;
 /// <remarks>
 /// A sense node on the primary side, an output that is not isolated, and pulses in the sense part are stops, and so is not knowing. None
 /// of them hangs on a value that the maker could set as a limit.
-/// <b>Source</b>: electrical.md section 8 (cautions, common practice); extra-low voltage 60 V: IEC 60335-1, 3.4.2 (second-hand).
+/// <b>Source</b>: cautions: common practice, no source; extra-low voltage 60 V: IEC 60335-1, 3.4.2 (second-hand).
 /// </remarks>
 internal static class WaySafety
 {

@@ -10,7 +10,7 @@ namespace Lampwright.Steps.Ways;
 /// What is not known of a driver is shown as the worse: at its limit that it switches off, under its window that it starts and stops.
 /// <b>Validity</b>: averaged over the switching of driver and converter, so nothing faster than some ten of their periods; one junction
 /// temperature, so no longer than the junction takes to warm.
-/// <b>Source</b>: references, electrical.md sections 3 to 5. <b>Accuracy</b>: 0.1 % of settled values and of periods.
+/// <b>Source</b>: Kirchhoff (derived). <b>Accuracy</b>: 0.1 % of settled values and of periods.
 /// <b>Checked by</b>: derived rows E.C-1 to E.C-7, E.D-11, E.D-13, E.D-14, E.M-3, E.M-4a, solver (general-purpose circuit simulator, decks
 /// kept), invariant (charge in equals charge out).
 /// </remarks>

@@ -7,7 +7,7 @@ namespace Lampwright.Steps.Ways;
 /// A driver that is under its window is given time to charge its capacitor: twice C·V/I, at least <see cref="HoldS"/>; then it gives up.
 /// Where it is not known what a driver does at its limit it is taken to switch off, under its window to start and stop: the worse of what it may
 /// be; an event says so. A trip waits at least <see cref="LeastRestartS"/>, a lock-out has at least a thousandth of hysteresis.
-/// <b>Source</b>: references, electrical.md sections 3 and 4; the two times: common practice, no source.
+/// <b>Source</b>: derived (thresholds with hysteresis); the two times: common practice, no source.
 /// </remarks>
 internal sealed class WaySwitches
 {

@@ -3,7 +3,7 @@ namespace Lampwright.Steps.Ways;
 /// <summary>What each way of dimming would do to one supply, driver and emitter, known before anything is desoldered.</summary>
 /// <remarks>
 /// <b>Validity</b>: averaged over the switching of driver and converter; direct current or rms values; see each way.
-/// <b>Source</b>: references, electrical.md sections 3 to 6. <b>Checked by</b>: derived rows, solver, invariant.
+/// <b>Source</b>: Kirchhoff (derived); each way names what it takes from elsewhere. <b>Checked by</b>: derived rows, solver, invariant.
 /// </remarks>
 public static class WaysComparison
 {

@@ -46,13 +46,13 @@ public class AnyBoardTests
             Assert.True(board.Threshold.VoltageV is not { } v || (double.IsFinite(v) && v > 0), who);
             Assert.True(board.LeastV is null || (board.LeastV >= 0 && board.LeastV <= board.MostV), who);
             Assert.All(board.Threshold.Errors, e => Assert.True(e.HalfWidth is >= 0 and < 1e3, who));
-            Assert.Equal(board.Threshold.VoltageV is null, board.At(0.2) is null);
+            Assert.Equal(board.Threshold.VoltageV is null, board.Model is null);
             foreach (var ohm in (double[])[1e-3, 0.1, 0.5, 50, 1e6])
             {
-                if (board.At(ohm) is { } at)
+                if (board.Model is { } model && board.Law is { } law)
                 {
-                    Assert.True(double.IsFinite(at.CurrentA + at.MostA + at.LeastA + at.FactorBeyond), who);
-                    Assert.True(at.LeastA <= at.CurrentA && at.CurrentA <= at.MostA, who);
+                    Assert.True(double.IsFinite(model.CurrentA(ohm)) && model.CurrentA(ohm) >= 0, who);
+                    Assert.True(law.FactorBeyond(ohm) >= 1 && law.ErrorAt(ohm) is >= 0 and < 1e3, who);
                 }
             }
 

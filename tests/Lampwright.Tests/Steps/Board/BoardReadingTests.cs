@@ -47,7 +47,7 @@ public class BoardReadingTests
         Assert.True(rated.Threshold.HalfWidth > BoardReading.Of(Boards.Good).Threshold.HalfWidth);
         var nothing = BoardReading.Of(Boards.With(s => s with { Marks = ["??"] }));
         Assert.Null(nothing.LeastV);
-        Assert.Null(nothing.At(0.2));
+        Assert.Null(nothing.Model);
         Assert.Null(nothing.Law);
     }
 
@@ -67,25 +67,21 @@ public class BoardReadingTests
             )
         );
         Assert.Equal(0.248, board.Threshold.VoltageV!.Value, 12);
-        Assert.Equal(1.018, board.At(0.2)!.CurrentA, 12);
-        Assert.Equal((0.248 / 0.4) - 0.222, board.At(0.4)!.CurrentA, 12);
+        var model = board.Model!.Value;
+        Assert.Equal(1.018, model.CurrentA(0.2), 12);
+        Assert.Equal((0.248 / 0.4) - 0.222, model.CurrentA(0.4), 12);
         Assert.Equal(0.222, board.Least.CurrentA!.Value, 12);
-        Assert.False(board.At(0.55)!.HasEnded);
-        Assert.True(board.At(0.57)!.HasEnded);
-        Assert.True(board.At(2)!.HasEnded);
-        Assert.Equal(0, board.At(2)!.CurrentA);
+        Assert.Equal(0, model.CurrentA(2));
     }
 
     [Fact]
     public void A_band_widens_with_the_factor_beyond_what_is_known()
     {
-        var board = BoardReading.Of(Boards.Good);
-        double Width(double ohm) => (board.At(ohm)!.MostA - board.At(ohm)!.LeastA) / board.At(ohm)!.CurrentA;
-        Assert.False(board.At(0.165)!.IsExtrapolated);
-        Assert.Equal(4, board.At(0.66)!.FactorBeyond, 9);
-        Assert.True(board.At(0.66)!.IsExtrapolated);
-        Assert.True(Width(0.165) < Width(0.33) && Width(0.33) < Width(0.66) && Width(0.165) < Width(0.08));
-        Assert.Contains("factor of 4", board.At(0.66)!.Words, StringComparison.Ordinal);
+        var law = BoardReading.Of(Boards.Good).Law!;
+        Assert.Equal(1, law.FactorBeyond(0.165), 9);
+        Assert.Equal(4, law.FactorBeyond(0.66), 9);
+        Assert.True(law.ErrorAt(0.165) < law.ErrorAt(0.33) && law.ErrorAt(0.33) < law.ErrorAt(0.66));
+        Assert.True(law.ErrorAt(0.165) < law.ErrorAt(0.08));
     }
 
     [Fact]

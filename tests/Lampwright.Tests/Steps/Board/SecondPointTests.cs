@@ -26,7 +26,7 @@ public class SecondPointTests
         var board = BoardReading.Of(Two(volts, offset));
         Assert.Equal(volts, board.Threshold.VoltageV!.Value, 12);
         Assert.Equal(offset, board.Law!.OffsetA, 12);
-        Assert.Equal((volts / 0.5) - offset, board.At(0.5)!.CurrentA, 12);
+        Assert.Equal((volts / 0.5) - offset, board.Model!.Value.CurrentA(0.5), 12);
         Assert.Equal((volts / 0.3) - offset, board.Model!.Value.CurrentA(0.3), 12);
         Assert.Equal(0.3, board.Model.Value.SenseOhm((volts / 0.3) - offset), 9);
     }
