@@ -150,8 +150,8 @@ public sealed class FinTests
     {
         const string Inputs = "t 6, L 20, r1 25 mm, 5 fins on 150 mm, k 186, h 50, 500 and 300 K";
         const double R2C = 0.048;
-        var eta = Fin.AroundPipe(50, 186, 0.006, 0.025, R2C);
-        Check.Absolute("H.FN-03", 0.9786, eta, 0.01, Inputs + ", printed by Bessel functions");
+        var eta = Fin.AnnularEfficiency(50, 186, 0.006, 0.025, R2C);
+        Check.Absolute("H.FN-03", 0.9786, eta, 1e-4, Inputs);
         double Heat(double efficiency) =>
             50
             * 200
@@ -159,7 +159,9 @@ public sealed class FinTests
                 (5 * efficiency * 2 * Math.PI * ((R2C * R2C) - (0.025 * 0.025)))
                 + (2 * Math.PI * 0.025 * (0.15 - (5 * 0.006)))
             );
-        Check.Relative("H.FN-03", 704.7, Heat(eta), 0.01, Inputs + ", printed by Bessel functions");
+        Check.Relative("H.FN-03", 690, Heat(0.95), 0.002, Inputs + ", chart");
+        Check.Relative("H.FN-03", 704.7, Heat(eta), 0.002, Inputs + ", Bessel");
+        Check.Relative("H.FN-03", 236, 50 * 2 * Math.PI * 0.025 * 0.15 * 200, 0.002, Inputs + ", without fins");
     }
 
     // EES function reference, eta_fin_constantCS_convtip. [published]
@@ -168,11 +170,31 @@ public sealed class FinTests
     {
         var mL = Math.Sqrt(20 * 0.01 / (15 * 1e-3)) * 0.1;
         Check.Relative(
+            "H.FN-06",
+            0.8680,
+            Fin.EfficiencyWithTip(mL, 1e-3 / (0.01 * 0.1)),
+            1e-4,
+            "h 20, L 0.1, A 1e-3, P 0.01, k 15"
+        );
+        Check.Relative(
             "H.FN-06 corrected length",
             0.8534,
             Fin.Efficiency(mL * (1 + (1e-3 / 0.01 / 0.1))),
             1e-4,
-            "h 20, L 0.1, A 1e-3, P 0.01, k 15"
+            "the same"
         );
+    }
+
+    // Lienhard Ex. 4.8 p. 172: aluminium rod. [published, second-hand]
+    [Fact]
+    public void Tip_of_a_rod()
+    {
+        const double D = 0.02,
+            L = 0.08;
+        var mL = Math.Sqrt(4 * 120 / (205 * D)) * L;
+        const string Inputs = "d 20, L 80 mm, k 205, h 120, 150 and 26 degC";
+        Check.Absolute("H.FN-08", 0.8656, mL, 1e-4, Inputs);
+        Check.Absolute("H.FN-08", 111.43, 26 + (124 * Fin.TipOverRoot(mL, D / 4 / L)), 0.02, Inputs);
+        Check.Absolute("H.FN-08", 114.66, 26 + (124 * Fin.TipOverRoot(mL, 0)), 0.02, Inputs + ", insulated tip");
     }
 }
