@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Lampwright.Geometry;
 
 namespace Lampwright.Files.Drawings;
@@ -31,7 +32,7 @@ internal readonly record struct TextBox(Vec2[] Corners)
 internal sealed class Crowd
 {
     private readonly List<(TextBox Box, Vec2 Centre, double Radius)> boxes = [];
-    private readonly List<(Vec2 A, Vec2 B, double Weight)> lines = [];
+    private readonly List<(Vec2[] Ends, Vec2 Centre, double Radius, double Weight)> lines = [];
 
     public void Take(TextBox box)
     {
@@ -39,30 +40,36 @@ internal sealed class Crowd
         boxes.Add((box, centre, radius));
     }
 
-    public void Take(Vec2 a, Vec2 b, double weight) => lines.Add((a, b, weight));
+    public void Take(Vec2 a, Vec2 b, double weight) => lines.Add(([a, b], (a + b) / 2, (b - a).Length / 2, weight));
 
     /// <summary>0 for a free place; more the more it lies on.</summary>
     public double Cost(TextBox box)
     {
         var cost = 0.0;
         var (middle, radius) = Round(box.Corners);
-        foreach (var (other, centre, reach) in boxes)
+        foreach (ref readonly var taken in CollectionsMarshal.AsSpan(boxes))
         {
-            var (x, y) = (centre.X - middle.X, centre.Y - middle.Y);
-            if ((x * x) + (y * y) >= (radius + reach) * (radius + reach))
+            if (Near(middle, radius, taken.Centre, taken.Radius))
             {
-                continue;
+                cost += Overlap(box.Corners, taken.Box.Corners) ? 10 : 0;
             }
-
-            cost += Overlap(box.Corners, other.Corners) ? 10 : 0;
         }
 
-        foreach (var (a, b, weight) in lines)
+        foreach (ref readonly var line in CollectionsMarshal.AsSpan(lines))
         {
-            cost += Overlap(box.Corners, [a, b]) ? weight : 0;
+            if (Near(middle, radius, line.Centre, line.Radius))
+            {
+                cost += Overlap(box.Corners, line.Ends) ? line.Weight : 0;
+            }
         }
 
         return cost;
+    }
+
+    private static bool Near(Vec2 a, double radius, Vec2 b, double reach)
+    {
+        var (x, y, sum) = (b.X - a.X, b.Y - a.Y, radius + reach);
+        return (x * x) + (y * y) < sum * sum;
     }
 
     /// <summary>A circle round a place, to pass over the many that are far off.</summary>

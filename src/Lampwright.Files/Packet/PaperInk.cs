@@ -6,7 +6,9 @@ using PdfSharp.Drawing;
 namespace Lampwright.Files.Packet;
 
 /// <summary>Draws on a page of the PDF, in millimetres from its upper left corner, everything as vectors and text.</summary>
-internal sealed class PaperInk(XGraphics graphics) : IInk
+/// <param name="graphics">The page.</param>
+/// <param name="fonts">Fonts of the book that were made already: to make one costs more than to draw a line of text with it.</param>
+internal sealed class PaperInk(XGraphics graphics, Dictionary<(Weight Weight, double Size), XFont> fonts) : IInk
 {
     public void Line(double x0, double y0, double x1, double y1, Stroke stroke) =>
         graphics.DrawLine(Pen(stroke), x0, y0, x1, y1);
@@ -56,7 +58,11 @@ internal sealed class PaperInk(XGraphics graphics) : IInk
             return;
         }
 
-        var font = InterResolver.Font(style.Weight, style.Size);
+        if (!fonts.TryGetValue((style.Weight, style.Size), out var font))
+        {
+            font = fonts[(style.Weight, style.Size)] = InterResolver.Font(style.Weight, style.Size);
+        }
+
         var width = Typeface.WidthOf(shown, style.Size, style.Weight);
         var left = style.Anchor switch
         {

@@ -8,6 +8,7 @@ internal sealed class PdfBook : IDisposable
 {
     private readonly PdfDocument document = new();
     private readonly List<XGraphics> open = [];
+    private readonly Dictionary<(Fonts.Weight Weight, double Size), XFont> fonts = [];
 
     public PdfBook(string title)
     {
@@ -35,7 +36,7 @@ internal sealed class PdfBook : IDisposable
 
         var graphics = XGraphics.FromPdfPage(page, XGraphicsUnit.Millimeter);
         open.Add(graphics);
-        return new PaperInk(graphics);
+        return new PaperInk(graphics, fonts);
     }
 
     public void Save(Stream stream)

@@ -13,6 +13,7 @@ internal sealed class FontFile
     private readonly Dictionary<string, (int Offset, int Length)> tables = [];
     private readonly Dictionary<int, int> glyphs = [];
     private readonly int horizontalCount;
+    private readonly int horizontal;
 
     public FontFile(byte[] bytes)
     {
@@ -25,6 +26,7 @@ internal sealed class FontFile
 
         UnitsPerEm = U16(tables["head"].Offset + 18);
         horizontalCount = U16(tables["hhea"].Offset + 34);
+        horizontal = tables["hmtx"].Offset;
         ReadCharacters();
     }
 
@@ -35,7 +37,7 @@ internal sealed class FontFile
     /// <summary>Glyph of each character of the basic plane.</summary>
     public IReadOnlyDictionary<int, int> Glyphs => glyphs;
 
-    public int AdvanceOf(int glyph) => U16(tables["hmtx"].Offset + (4 * Math.Min(glyph, horizontalCount - 1)));
+    public int AdvanceOf(int glyph) => U16(horizontal + (4 * Math.Min(glyph, horizontalCount - 1)));
 
     /// <summary>Tabular form of each glyph that has one.</summary>
     public IReadOnlyDictionary<int, int> TabularForms()
