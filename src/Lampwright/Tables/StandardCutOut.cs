@@ -29,7 +29,7 @@ public sealed record StandardCutOut(
     string SourceId
 )
 {
-    private static readonly string[] Looked = ["rocker-20", "bushing-hardware"];
+    private static readonly string[] Looked = ["rocker-20", "bushing-hardware", "gland-holes"];
 
     /// <summary>All rows of the table.</summary>
     public static IReadOnlyList<StandardCutOut> All { get; } = Load();

@@ -117,10 +117,10 @@ internal static class TemplateFront
             yield return "NOT corrected: the measured bars are more than 3 % off. Such a printer fits to the page; set it to 100 % and measure again.";
         }
 
-        yield return "Cut a sheet along its dashed left and upper edges, lay its crosses on those of its neighbours, hold against the light, and glue "
+        yield return "Cut a sheet along its dashed left and upper edges, lay its targets (half-filled rings) on those of its neighbours, hold against the light, and glue "
             + "it on their glue edges (right and below).";
         yield return "Lay the paper on the face of the sheet that it names: OUTSIDE UP or INSIDE UP (the mirror image). Fix it so that it cannot creep.";
-        yield return "Punch through every cross. Scribe the outline and both ends of every bend line. Take the paper off before drilling.";
+        yield return "Punch through every cross, not through the targets. Scribe the outline and both ends of every bend line. Take the paper off before drilling.";
         yield return "The green line is where the foremost edge of the clamp's nose sits, on the face that is up when the sheet is clamped; the "
             + "triangles at its ends point under the clamp. Scribe it on that face. Test it with a strip first.";
     }

@@ -45,10 +45,10 @@ internal static class TemplateMarks
                 along = -along;
             }
 
-            // A quarter along, since the words of a bend stand in its middle.
-            var foot = c - (along * ((b - a).Length / 4)) - (new Vec2(-along.Y, along.X) * 0.7);
+            // At the beginning and below, since the words of a bend stand above its middle.
+            var foot = c - (along * (((b - a).Length / 2) - 7.5)) + (new Vec2(-along.Y, along.X) * (Size + 0.6));
             var turn = -Math.Atan2(along.Y, along.X) * 180 / Math.PI;
-            ink.Text(words, foot.X, foot.Y, new(Size, tint, Anchor.Middle, Weight.Medium, turn));
+            ink.Text(words, foot.X, foot.Y, new(Size, tint, Anchor.Start, Weight.Medium, turn));
         }
     }
 

@@ -33,6 +33,18 @@ internal static class TemplateSheet
             ink.Line(p.X - 4, p.Y, p.X + 4, p.Y, fine);
             ink.Line(p.X, p.Y - 4, p.X, p.Y + 4, fine);
             ink.Circle(p.X, p.Y, 2, fine);
+
+            // Nothing like a punch cross in a hole: two opposite quarters are filled.
+            foreach (var from in (double[])[0, Math.PI])
+            {
+                var rim = Enumerable.Range(0, 10).Select(i => from + (i * Math.PI / 18));
+                (double X, double Y)[] quarter =
+                [
+                    (p.X, p.Y),
+                    .. rim.Select(t => (p.X + (1.2 * Math.Cos(t)), p.Y + (1.2 * Math.Sin(t)))),
+                ];
+                ink.Path(quarter, true, null, Palette.Ink);
+            }
         }
 
         ProofBars.Draw(ink, grid.Paper, TileGrid.EdgeMm);
@@ -120,7 +132,7 @@ internal static class TemplateSheet
         {
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{part.Sheet}, {part.ThicknessMm:0.##} mm · make {part.Count} · {(part.Blank.Wrap is null ? "blank" : "wrap")} {Size(part.BlankWidthMm.Value)} × {Size(part.BlankHeightMm.Value)} mm"
+                $"{part.Sheet}, {part.ThicknessMm:0.##} mm · make {part.Count} · {(part.Blank.Wrap is null ? "blank" : "wrap")} {Size(part.BlankWidthMm.Value)} × {Size(part.BlankHeightMm.Value)} mm{Grain(part.Blank)}"
             ),
             stop.Length > 0 ? stop : Lines(part.Blank, face),
             Bars(grid.Paper, options),
@@ -141,6 +153,15 @@ internal static class TemplateSheet
             );
         }
     }
+
+    /// <summary>How the sheet was rolled, as the template is read.</summary>
+    private static string Grain(Blank blank) =>
+        blank.GrainAlongX switch
+        {
+            true => " · grain left to right",
+            false => " · grain upwards",
+            _ => "",
+        };
 
     private static string Lines(Blank blank, TemplateFace face)
     {

@@ -21,6 +21,20 @@ public sealed class ProofBarTests
     }
 
     [Fact]
+    public void Both_bars_of_a_piece_of_the_roll_measure_what_they_say()
+    {
+        var show = new Show
+        {
+            Templates = new() { Paper = "roll", Roll = new Value(0.420, 0, Origin.Given, "") },
+        };
+        var bytes = TemplatesPdfTests.Pdf(TemplateOptions.Of(show));
+        using var pdf = PdfDocument.Open(bytes);
+        var piece = pdf.GetPages().First(p => p.Number > 1);
+        Assert.Contains(new[] { piece.Width, piece.Height }, w => Math.Abs((w * 25.4 / 72) - 420) < 0.1);
+        AssertBars(Poppler.Page(bytes, piece.Number), 1, 1);
+    }
+
+    [Fact]
     public void Bars_of_a_stretched_print_are_longer_by_what_the_measured_ones_were_short()
     {
         var show = new Show

@@ -14,15 +14,16 @@ public sealed class TiledPixelTests
     private const double PointsPerMm = 72 / 25.4;
 
     [Theory]
-    [InlineData("A4")]
-    [InlineData("Letter")]
-    public void Over_250_mm_across_sheets_a_tenth_of_a_millimetre_is_not_lost(string paper)
+    [InlineData("A4", 4)]
+    [InlineData("Letter", 4)]
+    [InlineData("A3", 2)]
+    public void Over_250_mm_across_sheets_a_tenth_of_a_millimetre_is_not_lost(string paper, int count)
     {
         using var stream = new MemoryStream();
         TemplatesPdf.Write(SampleLight.Evaluation(), Paper.Of(paper), stream);
         var bytes = stream.ToArray();
         var sheets = Sheets(bytes);
-        Assert.True(sheets.Count > 2, $"{sheets.Count} sheets");
+        Assert.True(sheets.Count >= count, $"{sheets.Count} sheets");
 
         var places = new Dictionary<string, (double X, double Y)>(StringComparer.Ordinal) { ["A1"] = (0, 0) };
         var waiting = new Queue<string>(["A1"]);
