@@ -94,6 +94,9 @@ public static class EvaluationJson
             ["metal.parts[].thicknessMm"] = "nominal thickness of the sheet, given",
             ["metal.parts[].count"] = "how many are made, given",
             ["metal.parts[].holeCount"] = "a count",
+            ["metal.parts[].tube.lengthMm"] = "length to cut, given",
+            ["metal.parts[].tube.sizeMm[]"] = "size of the tube, given",
+            ["metal.parts[].tube.cornerMm"] = "corner of the tube, given or by its standard",
             ["metal.parts[].holes[].atMm[]"] = "place on its face or flange, given",
             ["metal.parts[].holes[].onBlankMm[]"] =
                 "where to punch on the nominal blank; blankMm has the band of the blank",

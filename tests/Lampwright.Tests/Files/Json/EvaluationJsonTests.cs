@@ -5,6 +5,7 @@ using System.Text.RegularExpressions;
 using Lampwright.Evaluation;
 using Lampwright.Files.DesignFile;
 using Lampwright.Files.Json;
+using Lampwright.Metal;
 using Lampwright.Tests.Files.Fixtures;
 
 namespace Lampwright.Tests.Files.Json;
@@ -186,7 +187,20 @@ public sealed partial class EvaluationJsonTests
         Assert.Equal("tray", json.GetProperty("metal").GetProperty("parts")[0].GetProperty("name").GetString());
     }
 
-    private static JsonElement Written() => Parsed(Text(SampleLight.Evaluation()));
+    private static JsonElement Written() => Parsed(Text(WithTube(SampleLight.Evaluation())));
+
+    /// <summary>The same light, the blank of its first part the wrap of a tube, so that what a tube has is written too.</summary>
+    private static LightEvaluation WithTube(LightEvaluation light)
+    {
+        WrapSide[] sides =
+        [
+            new("top", 0, 0.03, 0.002, default, default),
+            new("right", 0.03, 0.02, 0.002, default, default),
+        ];
+        var first = light.Metal!.Parts[0];
+        var tube = first with { Blank = first.Blank with { Wrap = new(0.2, sides) } };
+        return light with { Metal = light.Metal with { Parts = [tube, .. light.Metal.Parts.Skip(1)] } };
+    }
 
     private static JsonElement Parsed(string text) => JsonDocument.Parse(text).RootElement;
 
