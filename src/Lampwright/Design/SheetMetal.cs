@@ -100,7 +100,7 @@ public sealed record Part(string Name)
     /// <summary>Edges that meet when folded and are joined.</summary>
     public IReadOnlyList<Seam> Seams { get; init; } = [];
 
-    /// <summary>A funnel of four panels.</summary>
+    /// <summary>A funnel of panels.</summary>
     public FunnelPanels? Panels { get; init; }
 
     /// <summary>A tube cut to length instead of a folded sheet; null for others.</summary>
@@ -198,9 +198,16 @@ public sealed record FaceCorners(bool IsRound, Value Size);
 /// <param name="Gap">Gap left for the weld, m.</param>
 public sealed record Seam(string Id, IReadOnlyList<string> Between, string Kind, Value? Gap);
 
-/// <summary>A funnel of four flat panels between two rectangular openings.</summary>
+/// <summary>A funnel of flat panels between two openings.</summary>
 /// <param name="Small">Small opening, m, inside.</param>
 /// <param name="Large">Large opening, m, inside.</param>
 /// <param name="Depth">Distance between the openings, m.</param>
 /// <param name="Separate">True when each panel is its own blank.</param>
-public sealed record FunnelPanels(Size Small, Size Large, Value Depth, bool Separate);
+public sealed record FunnelPanels(Size Small, Size Large, Value Depth, bool Separate)
+{
+    /// <summary>How many panels: 4, 6 or 8.</summary>
+    public int Sides { get; init; } = 4;
+
+    /// <summary>Width of the lip at the end of each panel that lies under its neighbour, m; null for none.</summary>
+    public Value? Lip { get; init; }
+}

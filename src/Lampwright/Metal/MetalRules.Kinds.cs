@@ -23,5 +23,14 @@ public static partial class MetalRules
         "EN 10219-2:2006, table 3 (second-hand)"
     );
 
-    private static IReadOnlyList<Rule> Kinds => [TubeCannotBe, TubeCorner];
+    /// <summary>A funnel of six or eight panels as a reflector.</summary>
+    public static readonly Rule LightOfRectangle = new(
+        "MET029",
+        "The light of a funnel is computed for its own panels",
+        Severity.Note,
+        "Take light and evenness as near, and measure; four panels are computed as they are.",
+        "derived"
+    );
+
+    private static IReadOnlyList<Rule> Kinds => [TubeCannotBe, TubeCorner, LightOfRectangle];
 }

@@ -143,6 +143,27 @@ public sealed class PartKindsTests
     }
 
     [Theory]
+    [InlineData("four", 4, false)]
+    [InlineData("six", 6, true)]
+    [InlineData("eight", 8, true)]
+    public void A_funnel_has_as_many_panels_as_its_sides_with_their_lips_and_the_light_is_told(
+        string sides,
+        int count,
+        bool told
+    )
+    {
+        var loaded = Load(
+            $"panels = {{ small = [\"90 mm\", \"90 mm\"], large = [\"200 mm\", \"200 mm\"], depth = \"120 mm\", sides = \"{sides}\", lip = \"12 mm\" }}\n[reflector.r]\npart = \"p\"\n"
+        );
+        Assert.Empty(loaded.Problems);
+        var (parts, findings) = MetalShop.Of(loaded.Design, new HolePatterns(loaded.Design));
+        Assert.Equal(count, parts.Count);
+        Assert.All(parts, p => Assert.Equal("lip", Assert.Single(p.Blank.Bends).Flange));
+        Assert.DoesNotContain(findings, f => f.Severity == Severity.Stop);
+        Assert.Equal(told, findings.Any(f => f.Rule == Lampwright.Metal.MetalRules.LightOfRectangle));
+    }
+
+    [Theory]
     [InlineData("tube = { size = [\"30 mm\", \"20 mm\"], wall = \"2 mm\", length = \"1 m\" }\n", "part.p.sheet")]
     [InlineData("tube = { size = \"30 mm\", wall = \"2 mm\", length = \"1 m\" }\n", "part.p.tube.size")]
     [InlineData("tube = { size = [\"30 mm\", \"20 mm\"], wall = \"2 mm\" }\n", "part.p.tube.length")]

@@ -197,7 +197,16 @@ internal static class BindMetal
     {
         var (small, large, depth) = (r.Size("small"), r.Size("large"), r.Optional("depth"));
         var separate = r.Choice("blanks") != "joined";
-        return small is null || large is null || depth is null ? null : new FunnelPanels(small, large, depth, separate);
+        var lip = r.Optional("lip");
+        var sides = r.Choice("sides") switch
+        {
+            "six" => 6,
+            "eight" => 8,
+            _ => 4,
+        };
+        return small is null || large is null || depth is null
+            ? null
+            : new FunnelPanels(small, large, depth, separate) { Sides = sides, Lip = lip };
     }
 
     private static BendMethod Bend(TableReader r)

@@ -231,10 +231,32 @@ internal static class SchemaMetal
                 example: "outside corner"
             )
             .Length("gap", "0 mm", "20 mm", "Gap left for the weld.", absent: "0 mm");
-        part.Table("panels", "A funnel of four flat panels between two rectangular openings.", absent: "face is used")
-            .Length("small", "1 mm", "5 m", "Small opening, inside.", required: true, kind: KeyKind.TwoQuantities)
-            .Length("large", "1 mm", "5 m", "Large opening, inside.", required: true, kind: KeyKind.TwoQuantities)
+        part.Table("panels", "A funnel of four, six or eight flat panels between two openings.", absent: "face is used")
+            .Length(
+                "small",
+                "1 mm",
+                "5 m",
+                "Small opening, inside, across its flats: right to left (of six panels across each slanted pair) and bottom to top; of six and eight regular where both are equal.",
+                required: true,
+                kind: KeyKind.TwoQuantities
+            )
+            .Length(
+                "large",
+                "1 mm",
+                "5 m",
+                "Large opening, inside, likewise.",
+                required: true,
+                kind: KeyKind.TwoQuantities
+            )
             .Length("depth", "1 mm", "5 m", "Distance between the openings.", required: true)
+            .Choice("sides", ["four", "six", "eight"], "How many panels go round.", absent: "four")
+            .Length(
+                "lip",
+                "2 mm",
+                "200 mm",
+                "Width of a lip at the end of each panel, bent to lie under its neighbour for the weld.",
+                absent: "none, the corners stay open outside for the weld"
+            )
             .Choice("blanks", ["separate", "joined"], "Each panel its own blank, or all in one.", absent: "separate");
         part.Choice(
                 "grain",

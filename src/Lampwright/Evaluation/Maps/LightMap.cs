@@ -61,16 +61,34 @@ internal static class LightMap
         var (small, large, depth) = panels is not null
             ? (panels.Small, panels.Large, panels.Depth)
             : (reflector.Small, reflector.Large, reflector.Depth);
-        return small is null || large is null || depth is null
-            ? null
-            : new(
-                small.Width.Nominal,
-                small.Height.Nominal,
-                large.Width.Nominal,
-                large.Height.Nominal,
-                depth.Nominal,
-                reflector.Reflectance.Nominal,
-                reflector.Specular.Nominal
-            );
+        if (small is null || large is null || depth is null)
+        {
+            return null;
+        }
+
+        var (open, wide) = (SameArea(small, panels?.Sides ?? 4), SameArea(large, panels?.Sides ?? 4));
+        return new(
+            open.WidthM,
+            open.HeightM,
+            wide.WidthM,
+            wide.HeightM,
+            depth.Nominal,
+            reflector.Reflectance.Nominal,
+            reflector.Specular.Nominal
+        );
+    }
+
+    /// <summary>The rectangle of the same area and proportion as an opening of six or eight flats: light is computed for four panels.</summary>
+    private static (double WidthM, double HeightM) SameArea(Size opening, int sides)
+    {
+        var (w, h) = (opening.Width.Nominal, opening.Height.Nominal);
+        if (sides == 4 || !(w * h > 0))
+        {
+            return (w, h);
+        }
+
+        var area = Metal.FunnelOutline.AreaM2(Metal.FunnelOutline.Distances(sides, w, h));
+        var share = Math.Sqrt(Math.Max(0, area) / (w * h));
+        return (w * share, h * share);
     }
 }

@@ -160,7 +160,8 @@ internal static class MetalMap
             _ => null,
         };
 
-    private static BrakeSpec Brake(Brake brake) =>
+    /// <summary>The brake.</summary>
+    public static BrakeSpec Brake(Brake brake) =>
         new()
         {
             LengthM = brake.Length.Nominal,
@@ -171,7 +172,8 @@ internal static class MetalMap
             NoseBackM = brake.NoseBack?.Nominal,
         };
 
-    private static MetalLimits Limits(IReadOnlyList<RuleOverride> rules, SheetSpec sheet)
+    /// <summary>Rules of thumb, the maker's own where given.</summary>
+    public static MetalLimits Limits(IReadOnlyList<RuleOverride> rules, SheetSpec sheet)
     {
         double? Of(string name) =>
             rules.FirstOrDefault(r => r.Name == name) is { } rule

@@ -31,7 +31,7 @@ internal static class MetalShop
             var spec = MetalMap.Sheet(sheet);
             if (part.Panels is { } panels)
             {
-                Funnel(part, panels, sheet, spec, parts, findings);
+                Funnel(design, part, panels, sheet, spec, parts, findings);
             }
             else if (MetalMap.Part(design, part, patterns, spec) is { } told)
             {
@@ -53,6 +53,7 @@ internal static class MetalShop
     }
 
     private static void Funnel(
+        LightDesign design,
         Part part,
         Design.FunnelPanels panels,
         Sheet sheet,
@@ -67,9 +68,25 @@ internal static class MetalShop
             (panels.Small.Width.Nominal, panels.Small.Height.Nominal),
             (panels.Large.Width.Nominal, panels.Large.Height.Nominal),
             panels.Depth.Nominal
-        );
+        )
+        {
+            Sides = panels.Sides,
+            LipM = panels.Lip?.Nominal,
+            Brake = MetalMap.Brake(design.Brake),
+            Limits = MetalMap.Limits(design.Rules, spec),
+        };
         var result = Lampwright.Metal.FunnelPanels.Of(told);
         findings.AddRange(result.Findings);
+        if (panels.Sides != 4 && design.Reflectors.Any(r => r.Part == part.Name))
+        {
+            findings.Add(
+                MetalRules.LightOfRectangle.At(
+                    $"part.{part.Name}.panels.sides",
+                    $"The light of {part.Name} is computed for four panels between openings of the same area and proportion."
+                )
+            );
+        }
+
         for (var i = 0; i < result.Panels.Count; i++)
         {
             var panel = result.Panels[i];
