@@ -101,11 +101,11 @@ public sealed class BlankTests(BrowserFixture browser)
             {
                 ("clip.face.cable", "hole.cable"),
                 ("clip.wall", "flange.wall"),
-                ("clip.wall.far", "flange.wall"),
                 ("clip.safe", "hem.safe"),
+                ("clip.wall.far", "flange.wall"),
                 ("clip.lap", "joggle.lap"),
-                ("clip.lap_step", "joggle.lap"),
                 ("clip.face.bottom", "face"),
+                ("clip.lap_step", "joggle.lap"),
             }
         )
         {
