@@ -255,11 +255,9 @@ public static partial class StepsRules
 
             var path = k == 0 ? spec.Path + ".chosen.fixed" : $"{spec.Path}.chosen.chain[{k - 1}]";
             var wrong =
-                part.Ohm is not (> 0 and <= 1e9) ? Text($"R{k} has {part.Ohm:0.####} ohm.")
-                : part.RatingW is not (> 0 and <= 1e6) ? Text($"R{k} is rated for {part.RatingW:0.####} W.")
-                : Text(
-                    $"R{k} has full power to {part.FullToK - 273.15:0.#} °C and none at {part.ZeroAtK - 273.15:0.#} °C."
-                );
+                part.Ohm is not (> 0 and <= 1e9) ? $"R{k} has {Read(part.Ohm, "ohm")}."
+                : part.RatingW is not (> 0 and <= 1e6) ? $"R{k} is rated for {Read(part.RatingW, "W")}."
+                : $"R{k} has full power to {Read(part.FullToK - 273.15, "°C")} and none at {Read(part.ZeroAtK - 273.15, "°C")}.";
             return NotComputable.At(path, wrong + " The chain cannot be computed.");
         }
 
@@ -269,13 +267,17 @@ public static partial class StepsRules
         );
     }
 
+    private static string Read(double value, string unit) =>
+        double.IsFinite(value) ? Text($"{value:0.####} {unit}") : $"no number of {unit}";
+
     private static void Small(ChainSpec spec, List<Finding> findings)
     {
+        // Contacts that are no number are told by the rule for a chain that cannot be computed.
         var worn = Math.Max(spec.ContactOhm, spec.ContactMostOhm ?? 0);
-        for (var k = 0; k < spec.Switched.Count; k++)
+        for (var k = 0; double.IsFinite(worn) && k < spec.Switched.Count; k++)
         {
             var ohm = spec.Switched[k].Ohm;
-            if (ohm >= spec.LeastSwitchedOhm * (1 - 1e-9))
+            if (!double.IsFinite(ohm) || ohm >= spec.LeastSwitchedOhm * (1 - 1e-9))
             {
                 continue;
             }
