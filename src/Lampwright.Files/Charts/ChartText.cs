@@ -25,6 +25,21 @@ public static class ChartText
     /// <summary>A number to about so many figures.</summary>
     public static string Number(double value, int figures = 3) => Fixed(value, DecimalsFor(value, figures));
 
+    /// <summary>A predicted number with no figure finer than half of its band, at least two of them: 4481 (3890–5050) gives <c>4500</c>. For labels, which show no band.</summary>
+    public static string Rounded(Predicted p)
+    {
+        if (!double.IsFinite(p.Value) || p.Value == 0)
+        {
+            return Number(p.Value, 2);
+        }
+
+        var figures = Math.Floor(Math.Log10(Math.Abs(p.Value))) - 1;
+        var half = (p.High - p.Low) / 2;
+        var step = half > 0 ? Math.Min(figures, Math.Floor(Math.Log10(half))) : figures;
+        var unit = Math.Pow(10, step);
+        return Fixed(Math.Round(p.Value / unit) * unit, (int)Math.Clamp(-step, 0, 6));
+    }
+
     /// <summary>The band as text, <c>1.62–1.78</c>; empty when it has no width.</summary>
     public static string Band(Predicted p, int decimals)
     {

@@ -49,7 +49,21 @@ public sealed partial class BoardDesk
         {
             var told = new Glimpses(p => PublishUnless(text, s => s with { Proving = p }));
             told.Report(new(0, 0, State.Light?.Steps?.Chain?.Best.WorstError ?? double.PositiveInfinity, 0));
-            var chain = await Task.Run(() => prepared.Chain(true, true, told, mine.Token), CancellationToken.None);
+            var early = new Early(found =>
+                PublishUnless(
+                    text,
+                    s =>
+                        s with
+                        {
+                            // Proven is shown as soon as it is; the runners-up of before stay until theirs are there.
+                            Light = s.Light?.WithChain(found with { Offers = s.Light.Steps?.Chain?.Offers ?? [] }),
+                        }
+                )
+            );
+            var chain = await Task.Run(
+                () => prepared.Chain(true, true, told, mine.Token, early),
+                CancellationToken.None
+            );
             PublishUnless(
                 text,
                 s =>
@@ -117,6 +131,12 @@ public sealed partial class BoardDesk
     /// <summary>A light that shows a chain, whatever has been said of it.</summary>
     private static LightEvaluation? Put(LightEvaluation? light, ChainAnswer? chain) =>
         light?.Steps is { } steps ? light with { Steps = steps with { Chain = chain } } : light;
+
+    // Told at once and in order, where Progress<T> would post it.
+    private sealed class Early(Action<ChainAnswer> tell) : IProgress<ChainAnswer>
+    {
+        public void Report(ChainAnswer value) => tell(value);
+    }
 
     /// <summary>Lets through what the eye can follow.</summary>
     private sealed class Glimpses(Action<ChainProgress> tell) : IProgress<ChainProgress>

@@ -154,15 +154,17 @@ public sealed class PreparedEvaluation
     /// <param name="withOffers">Whether runners-up are looked for too.</param>
     /// <param name="progress">Told how far it is; may be called from another thread.</param>
     /// <param name="stop">Ends it with the best so far.</param>
+    /// <param name="early">Told the best chain with what is proven of it, before the runners-up are searched for; may be called from another thread.</param>
     public ChainAnswer? Chain(
         bool toTheEnd = false,
         bool withOffers = true,
         IProgress<ChainProgress>? progress = null,
-        CancellationToken stop = default
+        CancellationToken stop = default,
+        IProgress<ChainAnswer>? early = null
     ) =>
         _settled is null || _board is { Stops.Count: > 0 }
             ? null
-            : BestChain.Of(_settled, _nominal, toTheEnd, withOffers, progress, stop);
+            : BestChain.Of(_settled, _nominal, toTheEnd, withOffers, progress, stop, early);
 
     // While no wire may leave the driver, nothing advises work on its sense path.
     private IEnumerable<Finding> Said(IEnumerable<Finding> findings) =>

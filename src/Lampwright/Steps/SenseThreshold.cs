@@ -75,6 +75,24 @@ public sealed record SenseThreshold(
     /// <summary>The part of it that <c>steps.sense_threshold</c> carries in the draws.</summary>
     public double DrawnHalfWidth => NamedError.Joint(Errors.Where(e => e.By == CarriedBy.Threshold));
 
+    /// <summary>
+    /// How far the threshold may be off in a worst corner, relative: what the draws carry under its name, and on top of it each spread that the maker
+    /// has given with a value of the sense circuit, in full. What belongs to the law is the law's.
+    /// </summary>
+    public double CornerShare
+    {
+        get
+        {
+            var off = 1 + DrawnHalfWidth;
+            foreach (var given in Errors.Where(e => e.By == CarriedBy.Value))
+            {
+                off *= 1 + NamedError.LimitOf(given.HalfWidth);
+            }
+
+            return Math.Min(0.5, off - 1);
+        }
+    }
+
     /// <summary>The threshold that follows from what is known of a driver.</summary>
     public static SenseThreshold From(DriverSpec driver)
     {

@@ -111,6 +111,30 @@ public sealed class BestChainTests
     }
 
     [Fact]
+    public void What_is_proven_is_told_before_the_runners_up_are_looked_for()
+    {
+        List<string> order = [];
+        ChainAnswer? early = null;
+        var end = Example("herbarium")
+            .Chain(
+                true,
+                true,
+                new Told<ChainProgress>(p => order.Add(p.Of.Length > 0 ? "runner-up" : "best")),
+                default,
+                new Told<ChainAnswer>(a =>
+                {
+                    early = a;
+                    order.Add("told");
+                })
+            )!;
+        Assert.True(early!.Best.Proven);
+        Assert.Empty(early.Offers);
+        Assert.NotEmpty(end.Offers);
+        Assert.Equal(end.Best.Ohms, early.Best.Ohms);
+        Assert.DoesNotContain("runner-up", order.TakeWhile(o => o != "told"));
+    }
+
+    [Fact]
     public void A_stopped_search_says_that_nothing_is_proven()
     {
         var chain = Example("herbarium").Chain(true, false, null, new CancellationToken(canceled: true))!;
@@ -197,5 +221,16 @@ public sealed class BestChainTests
     {
         var design = Opened("herbarium").Loaded.Design;
         return design with { Steps = change(design.Steps!) };
+    }
+
+    private sealed class Told<T>(Action<T> tell) : IProgress<T>
+    {
+        public void Report(T value)
+        {
+            lock (this)
+            {
+                tell(value);
+            }
+        }
     }
 }

@@ -150,17 +150,50 @@ internal sealed class ChainSchematic(PaperInk ink, StepsAnswer steps, string lea
     private void Resistor(ChainPart part, double x, double y, double cell)
     {
         var (half, middle) = (Math.Min(5, cell * 0.22), x + (cell / 2));
-        Wire((x, y), (middle - half, y));
-        ink.Box(middle - half, y - 1.7, 2 * half, 3.4, symbol, Palette.Paper);
-        Wire((middle + half, y), (x + cell, y));
+        Body(part, x, y, cell, half);
         var size = Math.Min(3, cell * 0.16);
         ink.Text(part.Name, middle, y - 5.8, name with { Anchor = Anchor.Middle, Size = Math.Max(2.2, size) });
         ink.Text(
-            $"{WiringPage.Ohms(part.ResistanceOhm)} Ω",
+            $"{string.Join($" {part.JoinedBy} ", part.Soldered().Select(p => WiringPage.Ohms(p.ResistanceOhm)))} Ω",
             middle,
             y - 2.7,
             new(Math.Max(2.1, size), Palette.Ink, Anchor.Middle)
         );
+    }
+
+    // Two parts in one position are two boxes, as they are soldered: one after the other, or one above the other between the same two ends.
+    private void Body(ChainPart part, double x, double y, double cell, double half)
+    {
+        var (left, right, end) = (x + (cell / 2) - half, x + (cell / 2) + half, x + cell);
+        void Box(double from, double to, double at, double high) =>
+            ink.Box(from, at - (high / 2), to - from, high, symbol, Palette.Paper);
+        if (part.Pair.Count < 2)
+        {
+            Wire((x, y), (left, y));
+            Box(left, right, y, 3.4);
+            Wire((right, y), (end, y));
+        }
+        else if (part.Joined == "series")
+        {
+            var gap = half * 0.2;
+            Wire((x, y), (left, y));
+            Box(left, left + half - gap, y, 3.4);
+            Wire((left + half - gap, y), (left + half + gap, y));
+            Box(left + half + gap, right, y, 3.4);
+            Wire((right, y), (end, y));
+        }
+        else
+        {
+            var (fork, join) = (left - (cell * 0.06), right + (cell * 0.06));
+            Wire((x, y), (fork, y));
+            Wire((join, y), (end, y));
+            foreach (var at in new[] { y - 1.1, y + 1.9 })
+            {
+                Wire((fork, y), (fork, at), (left, at));
+                Box(left, right, at, 1.9);
+                Wire((right, at), (join, at), (join, y));
+            }
+        }
     }
 
     /// <summary>A make contact, drawn open.</summary>

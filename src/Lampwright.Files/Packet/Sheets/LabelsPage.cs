@@ -62,7 +62,7 @@ internal static class LabelsPage
                 ChartText.Fixed(c.Stops.Value, 1),
                 ChartText.Fixed(c.CurrentA.Value, 2),
                 ChartText.Fixed(c.Aperture.Value, 1),
-                ChartText.Number(c.LuxAtSubject.Value, 2),
+                ChartText.Rounded(c.LuxAtSubject),
             ];
             for (var k = 0; k < texts.Length; k++)
             {

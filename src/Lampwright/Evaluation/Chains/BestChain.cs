@@ -22,13 +22,15 @@ internal static class BestChain
     /// <param name="withOffers">Whether runners-up are searched for too.</param>
     /// <param name="progress">Told how far it is.</param>
     /// <param name="stop">Ends it with the best so far.</param>
+    /// <param name="early">Told the best chain with what is proven of it, before the runners-up are searched for.</param>
     public static ChainAnswer? Of(
         CoupledLight light,
         double[] row,
         bool toTheEnd,
         bool withOffers,
         IProgress<ChainProgress>? progress,
-        CancellationToken stop
+        CancellationToken stop,
+        IProgress<ChainAnswer>? early = null
     )
     {
         var inputs = light.Inputs;
@@ -56,16 +58,12 @@ internal static class BestChain
         };
         var best = ChainSearch.Find(asked, progress, stop);
         var used = Used(inputs, asked);
-        return new()
+        var answer = new ChainAnswer
         {
             Asked = asked,
             Wanted = [.. Enumerable.Range(0, light.Wanted.Count).Select(light.Wanted.Words)],
             Best = best,
             Better = ChainLack.Better(asked, best),
-            Offers =
-                withOffers && !stop.IsCancellationRequested
-                    ? ChainOffers.Of(asked, best, used, toTheEnd, progress, stop)
-                    : [],
             Used = used,
             ToTheEnd = toTheEnd,
             Findings =
@@ -75,6 +73,13 @@ internal static class BestChain
                 .. Corner(used),
             ],
         };
+        if (!withOffers || stop.IsCancellationRequested)
+        {
+            return answer;
+        }
+
+        early?.Report(answer);
+        return answer with { Offers = ChainOffers.Of(asked, best, used, toTheEnd, progress, stop) };
     }
 
     private static UsedChain? Used(CoupledInputs inputs, ChainSearchSpec asked)

@@ -45,8 +45,8 @@ internal sealed record ChainFaults(
         var errors = DriverModel.MethodErrors(inputs.Threshold);
         var corners = new CornerSpec(
             tolerance,
-            inputs.FixedIsOnBoard ? 0 : tolerance,
-            Math.Min(0.5, errors[0].HalfWidth),
+            tolerance,
+            inputs.Threshold.CornerShare,
             StepsMethods.MethodErrors.First(e => e.Name == "steps.lead_resistance").HalfWidth,
             StepsMethods.MethodErrors.First(e => e.Name == "steps.resistor_rise").HalfWidth,
             Math.Min(0.5, errors[1].HalfWidth),

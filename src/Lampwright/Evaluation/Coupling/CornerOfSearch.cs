@@ -18,7 +18,7 @@ internal static class CornerOfSearch
         LightParts parts
     )
     {
-        var off = Math.Clamp(DriverModel.MethodErrors(threshold)[0].HalfWidth, 0, 0.5);
+        var off = threshold.CornerShare;
         var offset = asked.Driver.OffsetA;
 
         // The error of the threshold is none of the search's: the limit takes it up instead.

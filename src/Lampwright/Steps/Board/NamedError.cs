@@ -23,6 +23,9 @@ public sealed record NamedError(string Name, double HalfWidth, CarriedBy By, str
     /// <summary>Half-width of a 5 to 95 % band of equally likely values between limits: 0.9 of the limit (derived).</summary>
     public static double OfLimit(double limit) => 0.9 * limit;
 
+    /// <summary>The limit of equally likely values whose 5 to 95 % band has this half-width.</summary>
+    public static double LimitOf(double halfWidth) => halfWidth / 0.9;
+
     /// <summary>Half-width of independent errors together: the root of the sum of squares (JCGM 100:2008, 5.1.2).</summary>
     public static double Joint(IEnumerable<NamedError> errors)
     {

@@ -57,11 +57,8 @@ internal readonly ref struct FaultCorners
         }
     }
 
-    // Of one whose threshold was found with it the own error has cancelled, whatever its mark says.
     private static double Tolerance(SenseResistor part, CornerSpec off) =>
-        !part.Name.StartsWith("R0", StringComparison.Ordinal) ? part.Tolerance ?? off.Tolerance
-        : off.FixedTolerance <= 0 ? 0
-        : part.Tolerance ?? off.FixedTolerance;
+        part.Tolerance ?? (part.Name.StartsWith("R0", StringComparison.Ordinal) ? off.FixedTolerance : off.Tolerance);
 
     /// <summary>How many resistances a circuit has.</summary>
     public static int Values(SenseCircuit circuit) =>

@@ -2,7 +2,10 @@ namespace Lampwright.Steps.Faults;
 
 /// <summary>How far parts and driver may be off, for the worst corner.</summary>
 /// <param name="Tolerance">Tolerance of the switched resistors, as a share.</param>
-/// <param name="FixedTolerance">That of the fixed resistor; 0 where the threshold was found with it, whose own error cancels.</param>
+/// <param name="FixedTolerance">
+/// That of the fixed resistor. It counts for the part on the board too, as in the search: with the threshold found at that part its error cancels in one position
+/// only, and a fault leaves that position.
+/// </param>
 /// <param name="ThresholdShare">How far the threshold may be off, as a share.</param>
 /// <param name="LeadShare">How far the leads may be off, as a share.</param>
 /// <param name="RiseShare">How far the resistors' own rise may be off, as a share.</param>
@@ -30,17 +33,7 @@ public sealed record CornerSpec(
     {
         var part = position == 0 ? chain.Fixed : chain.Switched[position - 1];
         double Of(ResistorPart p) =>
-            1
-            + (
-                sign
-                * Guard.InRange(
-                    position == 0 && FixedTolerance <= 0
-                        ? 0
-                        : p.Tolerance ?? (position == 0 ? FixedTolerance : Tolerance),
-                    0,
-                    0.9
-                )
-            );
+            1 + (sign * Guard.InRange(p.Tolerance ?? (position == 0 ? FixedTolerance : Tolerance), 0, 0.9));
         return part.Pair is { } pair ? pair.Ohm(Of(pair.First), Of(pair.Second)) / part.Ohm : Of(part);
     }
 }
