@@ -91,6 +91,16 @@ internal sealed class ChainSchematic(PaperInk ink, StepsAnswer steps, string lea
         var cell = Math.Min(32, (end - start) / (Switches + 1));
         Wire((from + 0.9, padA), (start, padA));
         Resistor(steps.Parts[0], start, padA, cell);
+        ink.Text(
+            "stays on the board",
+            start + (cell / 2),
+            padA + 5.4,
+            small with
+            {
+                Anchor = Anchor.Middle,
+                Size = 2.1,
+            }
+        );
         var x = start + cell;
         var (boxLeft, boxTop) = (x - 1.2, padA - 10);
         for (var i = 1; i <= Switches; i++)
@@ -153,12 +163,14 @@ internal sealed class ChainSchematic(PaperInk ink, StepsAnswer steps, string lea
         Body(part, x, y, cell, half);
         var size = Math.Min(3, cell * 0.16);
         ink.Text(part.Name, middle, y - 5.8, name with { Anchor = Anchor.Middle, Size = Math.Max(2.2, size) });
-        ink.Text(
-            $"{string.Join($" {part.JoinedBy} ", part.Soldered().Select(p => WiringPage.Ohms(p.ResistanceOhm)))} Ω",
-            middle,
-            y - 2.7,
-            new(Math.Max(2.1, size), Palette.Ink, Anchor.Middle)
-        );
+        ink.Text($"{Values(part)} Ω", middle, y - 2.7, new(Math.Max(2.1, size), Palette.Ink, Anchor.Middle));
+    }
+
+    // The sign for side by side is in few typefaces.
+    private static string Values(ChainPart part)
+    {
+        var sign = Typeface.Has(part.JoinedBy) ? part.JoinedBy : "||";
+        return string.Join($" {sign} ", part.Soldered().Select(p => WiringPage.Ohms(p.ResistanceOhm)));
     }
 
     // Two parts in one position are two boxes, as they are soldered: one after the other, or one above the other between the same two ends.

@@ -10,7 +10,7 @@ public class RoundedTests
     [InlineData(4481, 3887, 5047, "4500")]
     [InlineData(133.1, 116.1, 150.2, "130")]
     [InlineData(1578, 1540, 1620, "1580")]
-    [InlineData(0.0447, 0.03, 0.06, "0.04")]
+    [InlineData(0.0447, 0.03, 0.06, "0.045")]
     [InlineData(9.96, 9.96, 9.96, "10.0")]
     [InlineData(120, -100, 5000, "120")]
     public void No_figure_is_finer_than_half_of_the_band(double value, double low, double high, string text) =>
