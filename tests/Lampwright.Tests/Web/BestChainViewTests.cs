@@ -82,10 +82,10 @@ public sealed class BestChainViewTests : BunitContext
             shown.Find(".proving").TextContent,
             StringComparison.Ordinal
         );
-        Assert.Equal("Searching for the runners-up.", shown.Find("[role=status]").TextContent);
+        Assert.Equal("Proven: none is better. Searching for the runners-up.", shown.Find("[role=status]").TextContent);
         Assert.Empty(shown.FindAll(".proving[role], .proving [role=status], .proving [aria-live]"));
         _desk.Show(s => s with { Proving = new(900, 0.7, 0.05, 0.02, "runner-up 6 of 8") });
-        Assert.Equal("Searching for the runners-up.", Show().Find("[role=status]").TextContent);
+        Assert.Equal("Proven: none is better. Searching for the runners-up.", Show().Find("[role=status]").TextContent);
     }
 
     [Fact]
