@@ -19,6 +19,7 @@ internal sealed class NetworkMap
 
     private readonly BoxSpec _boxes;
     private readonly SheetPanels _sheet;
+    private readonly IReadOnlyList<NetworkPanel> _panels;
     private readonly double _baseJ;
     private readonly double _finJ;
     private readonly double _emitterJ;
@@ -31,7 +32,7 @@ internal sealed class NetworkMap
 
     public NetworkMap(LightParts parts, BoxSpec boxes, SheetPanels sheet, IReadOnlyList<Metalwork.MadePart> made)
     {
-        (_boxes, _sheet) = (boxes, sheet);
+        (_boxes, _sheet, _panels) = (boxes, sheet, PanelsOf(sheet, boxes));
         (_baseJ, _finJ) = SinkJPerK(parts.Sink);
         _emitterJ = EmitterJPerK(parts.Emitter);
         _driverJ = DriverJPerK(parts.Driver);
@@ -95,7 +96,6 @@ internal sealed class NetworkMap
         var (boxes, working) = (_boxes, heat.Working);
         var air = Air.At(heat.AmbientK, boxes.PressurePa);
         var flow = fanRuns ? sink.FlowM3PerS : 0;
-        var panels = Compartment(out var bridges);
         return new LightNetworkSpec
         {
             AmbientK = heat.AmbientK,
@@ -140,30 +140,25 @@ internal sealed class NetworkMap
             WallFilmWPerM2K = heat.Spec is { } of && flow > 0 ? WallFilm(of, flow, air) : 0,
             DraftWPerK32 = heat.Spec is { } drawn ? Draft(drawn, air) : 0,
             InsideEmissivity = boxes.InsideEmissivity,
-            Panels = panels,
-            Bridges = bridges,
+            Panels = _panels,
+            Bridges = _sheet.Bridges,
             Seats = _sheet.Seats,
             CurveHoldsSeats = heat.IsMeasured,
         };
     }
 
     // Where no folded part holds the driver, the box that the road takes for it stands for its compartment.
-    private IReadOnlyList<NetworkPanel> Compartment(out IReadOnlyList<PanelBridge> bridges)
-    {
-        bridges = _sheet.Bridges;
-        if (_sheet.Panels.Any(p => p.Zone == PanelZone.Compartment))
-        {
-            return _sheet.Panels;
-        }
-
-        return
-        [
-            .. _sheet.Panels,
-            .. _boxes.Compartment.Select(
-                (p, i) => new NetworkPanel($"compartment.{i + 1}", p, p.AreaM2, 4000 * p.AreaM2, PanelZone.Compartment)
-            ),
-        ];
-    }
+    private static IReadOnlyList<NetworkPanel> PanelsOf(SheetPanels sheet, BoxSpec boxes) =>
+        sheet.Panels.Any(p => p.Zone == PanelZone.Compartment)
+            ? sheet.Panels
+            :
+            [
+                .. sheet.Panels,
+                .. boxes.Compartment.Select(
+                    (p, i) =>
+                        new NetworkPanel($"compartment.{i + 1}", p, p.AreaM2, 4000 * p.AreaM2, PanelZone.Compartment)
+                ),
+            ];
 
     private static double WallFilm(SinkSpec sink, double flow, in Air air)
     {

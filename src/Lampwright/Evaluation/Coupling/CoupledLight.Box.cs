@@ -104,7 +104,7 @@ internal sealed partial class CoupledLight
 
     // Steps tells the network its heats, the network tells steps what air its resistors are in and what the sheet takes from the sink,
     // until neither moves the other. The network's slopes go with it, so that two rounds are the rule.
-    private void Settle(ReadOnlySpan<double> x, double[] row)
+    private void Settle(double[] x, double[] row)
     {
         for (var round = 1; round <= MostRounds; round++)
         {

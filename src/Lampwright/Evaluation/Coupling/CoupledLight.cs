@@ -110,11 +110,16 @@ internal sealed partial class CoupledLight : IRowPart
     public bool Guesses(bool fanRuns) => _cooling.Guesses(fanRuns);
 
     /// <summary>Settles at nominal values which position is brightest and which comes nearest to each wanted step.</summary>
-    public void Decide(ReadOnlySpan<double> x, double[] row)
+    public void Decide(double[] x, double[] row)
     {
         Row(x, row);
+        var guessed = Brightest;
         Brightest = Enumerable.Range(0, Positions).MaxBy(i => row[Place(Scene.Normal, i) + PositionRow.CurrentA]);
-        Row(x, row);
+        if (Brightest != guessed)
+        {
+            Row(x, row);
+        }
+
         Settle(x, row);
         for (var k = 0; k < Wanted.Count; k++)
         {

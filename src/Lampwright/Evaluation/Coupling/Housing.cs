@@ -16,7 +16,6 @@ internal sealed record HousingTrouble(double MovedK, string Where, string Scene)
 /// </remarks>
 internal sealed class Housing
 {
-    private static readonly double ZeroC = 273.15;
     private static readonly double SettledK = 2e-3;
     private static readonly double Trial = 1.15;
 
@@ -29,16 +28,13 @@ internal sealed class Housing
         (f, v) => f with { AirFlow = v },
     ];
 
-    private readonly HousingPoint?[] _points;
-    private readonly double[]?[] _kelvin;
-    private readonly int _positions;
-    private readonly BrightestRest?[] _brightest;
+    private readonly HousingScene[] _scenes;
     private readonly Lazy<double[]?[]> _powers;
 
-    private Housing(HousingPoint?[] points, double[]?[] kelvin, int positions, BrightestRest?[] brightest)
+    private Housing(HousingScene[] scenes)
     {
-        (_points, _kelvin, _positions, _brightest) = (points, kelvin, positions, brightest);
-        _powers = new(() => [.. _brightest.Select(PowersOf)]);
+        _scenes = scenes;
+        _powers = new(() => [.. _scenes.Select(s => PowersOf(s.Brightest))]);
     }
 
     /// <summary>Place of the compartment's air among the nodes of a point.</summary>
@@ -51,81 +47,27 @@ internal sealed class Housing
     public static int Front => 2;
 
     /// <summary>The network of a position; null where nothing is set free there or the light has no sink.</summary>
-    public HousingPoint? At(int scene, int position) => _points[(scene * _positions) + position];
+    public HousingPoint? At(int scene, int position) => _scenes[scene].Points[position];
 
     /// <summary>
     /// The networks at the heats of a row, and what they say that the row does not yet; null where the light has none, or one found no rest.
     /// </summary>
     public static (Housing? Found, HousingTrouble? Trouble) Of(
         CoupledLight light,
-        ReadOnlySpan<double> x,
-        ReadOnlySpan<double> row,
+        double[] x,
+        double[] row,
         Housing? before
     )
     {
-        var count = light.Positions;
-        var points = new HousingPoint?[Scene.All.Count * count];
-        var kelvin = new double[]?[points.Length];
-        var brightest = new BrightestRest?[Scene.All.Count];
-        var (any, worst, where) = (false, 0.0, (Node: "", Scene: 0, Position: 0));
-        for (var s = 0; s < Scene.All.Count; s++)
+        var scenes = new HousingScene[Scene.All.Count];
+        Parallel.For(0, scenes.Length, s => scenes[s] = HousingScene.Of(light, x, row, s, before?._scenes[s]));
+        if (scenes.FirstOrDefault(s => s.Worst is { MovedK: double.NaN }) is { } lost)
         {
-            double[] last = [];
-            for (var i = 0; i < count; i++)
-            {
-                var at = (s * count) + i;
-                var heat = light.HeatAt(x, row, s, Scene.All[s].FanRuns, i);
-                if (light.Inputs.Map.Spec(heat, Scene.All[s].FanRuns) is not { } told)
-                {
-                    continue;
-                }
-
-                // The heat at this junction is known; how it would change with the junction is for courses over time.
-                var spec = told with
-                {
-                    EmitterWPerK = 0,
-                };
-                var n = LightNetwork.Of(spec);
-                var solve = n.Network.Steady(before?._kelvin[at] ?? last);
-                int[] nodes = [n.CompartmentAir, n.Driver, .. light.Inputs.Map.Front(n)];
-                if (solve.Result is not { } rest || HousingPoint.Of(n, rest.Kelvin, heat.Heats, nodes) is not { } point)
-                {
-                    return (null, new(double.NaN, Words(light, solve.WorstNode, i), Scene.All[s].Name));
-                }
-
-                any = true;
-                points[at] = point;
-                last = kelvin[at] = [.. rest.Kelvin];
-                if (i == light.Brightest)
-                {
-                    brightest[s] = new(n, spec, nodes, last, heat, i);
-                }
-
-                var place = row[light.Place(s, i)..];
-                foreach (
-                    var (node, number) in new[]
-                    {
-                        (n.CompartmentAir, PositionRow.CompartmentC),
-                        (n.Driver, PositionRow.DriverC),
-                        (n.Base, PositionRow.SinkC),
-                    }
-                )
-                {
-                    var moved = Math.Abs(last[node] - ZeroC - place[number]);
-                    if (!(moved <= worst))
-                    {
-                        (worst, where) = (moved, (n.Network.Nodes[node].Name, s, i));
-                    }
-                }
-            }
+            return (null, lost.Worst);
         }
 
-        return !any ? (null, null)
-            : worst <= SettledK ? (new(points, kelvin, count, brightest), null)
-            : (
-                new(points, kelvin, count, brightest),
-                new(worst, Words(light, where.Node, where.Position), Scene.All[where.Scene].Name)
-            );
+        var worst = scenes.Select(s => s.Worst).MaxBy(w => w?.MovedK ?? -1);
+        return worst is null ? (null, null) : (new(scenes), worst.MovedK <= SettledK ? null : worst);
     }
 
     /// <summary>How a draw differs from nominal in a scene.</summary>
@@ -137,7 +79,7 @@ internal sealed class Housing
     public HousingDraw Draw(int scene, HeatFactors factors, double contact, double airFlow, SinkCurve? curve)
     {
         ReadOnlySpan<double> errors = [factors.PanelFilm, factors.InsideFilm, factors.Emissivity, contact, airFlow];
-        if (_brightest[scene] is not { } full || !errors.ContainsAnyExcept(1))
+        if (_scenes[scene].Brightest is not { } full || !errors.ContainsAnyExcept(1))
         {
             return HousingDraw.Nominal;
         }
@@ -208,18 +150,6 @@ internal sealed class Housing
 
         return powers;
     }
-
-    private static string Words(CoupledLight light, string node, int position) =>
-        $"{node} at position {light.Inputs.Network.Switches(position)}";
-
-    private sealed record BrightestRest(
-        LightNetwork Network,
-        LightNetworkSpec Spec,
-        int[] Nodes,
-        double[] Kelvin,
-        CoupledHeat Heat,
-        int Position
-    );
 }
 
 /// <summary>What one draw does to the network of a scene.</summary>

@@ -27,11 +27,31 @@ public sealed class HousingPoint
 
     private readonly double[] rises;
     private readonly double[] slopes;
+    private readonly double[] kelvin;
+    private readonly IReadOnlyList<double[]> all;
 
-    private HousingPoint(HousingHeat at, double[] rises, double[] slopes, double seatShare)
+    private HousingPoint(
+        LightNetwork light,
+        double[] kelvin,
+        IReadOnlyList<double[]> all,
+        in HousingHeat heat,
+        IReadOnlyList<int> nodes
+    )
     {
-        (Heat, this.rises, this.slopes) = (at, rises, slopes);
-        SeatShare = seatShare;
+        (Heat, this.kelvin, this.all) = (heat, kelvin, all);
+        (rises, slopes) = (new double[nodes.Count], new double[nodes.Count * Heats]);
+        for (var n = 0; n < nodes.Count; n++)
+        {
+            rises[n] = kelvin[nodes[n]] - kelvin[light.Room];
+            for (var k = 0; k < Heats; k++)
+            {
+                slopes[(n * Heats) + k] = all[k][nodes[n]];
+            }
+        }
+
+        var sunk = heat.EmitterW + light.OtherW;
+        var seat = sunk > 0 ? light.SeatW(kelvin) / sunk : 0;
+        SeatShare = double.IsFinite(seat) ? seat : 0;
     }
 
     /// <summary>Heats of the point.</summary>
@@ -59,9 +79,23 @@ public sealed class HousingPoint
         ArgumentNullException.ThrowIfNull(kelvin);
         ArgumentNullException.ThrowIfNull(nodes);
         double[] at = [.. kelvin];
+        return light.Network.Slopes(at, Heated(light)) is { } found ? new(light, at, found, heat, nodes) : null;
+    }
+
+    /// <summary>The same where the slopes at rest are split already.</summary>
+    internal static HousingPoint Of(
+        LightNetwork light,
+        double[] kelvin,
+        NetworkMatrix matrix,
+        in HousingHeat heat,
+        IReadOnlyList<int> nodes
+    ) => new(light, kelvin, light.Network.Slopes(matrix, Heated(light)), heat, nodes);
+
+    private static int[] Heated(LightNetwork light)
+    {
         var front = light.Reflector >= 0 ? light.Reflector : light.Diffuser;
         int Or(int node) => node >= 0 ? node : light.Room;
-        ReadOnlySpan<int> heated =
+        return
         [
             light.Junction,
             light.Driver,
@@ -69,25 +103,32 @@ public sealed class HousingPoint
             Or(front),
             Or(light.Diffuser >= 0 ? light.Diffuser : front),
         ];
-        if (light.Network.Slopes(at, heated) is not { } found)
-        {
-            return null;
-        }
+    }
 
-        var (rises, slopes) = (new double[nodes.Count], new double[nodes.Count * Heats]);
-        for (var n = 0; n < nodes.Count; n++)
+    /// <summary>Temperature of every node at other heats by the slopes, K: where the search for their rest best begins.</summary>
+    /// <param name="heat">The other heats.</param>
+    internal double[] GuessK(in HousingHeat heat)
+    {
+        var (guess, by) = ((double[])kelvin.Clone(), Over(heat));
+        for (var k = 0; k < Heats; k++)
         {
-            rises[n] = at[nodes[n]] - at[light.Room];
-            for (var k = 0; k < Heats; k++)
+            for (var i = 0; by[k] != 0 && i < guess.Length; i++)
             {
-                slopes[(n * Heats) + k] = found[k][nodes[n]];
+                guess[i] += all[k][i] * by[k];
             }
         }
 
-        var all = heat.EmitterW + light.OtherW;
-        var seat = all > 0 ? light.SeatW(kelvin) / all : 0;
-        return new(heat, rises, slopes, double.IsFinite(seat) ? seat : 0);
+        return guess;
     }
+
+    private double[] Over(in HousingHeat heat) =>
+        [
+            heat.EmitterW - Heat.EmitterW,
+            heat.DriverW - Heat.DriverW,
+            heat.ChainW - Heat.ChainW,
+            heat.ReflectorW - Heat.ReflectorW,
+            heat.DiffuserW - Heat.DiffuserW,
+        ];
 
     /// <summary>Rise of a node over the room at heats, K, 0 or above.</summary>
     /// <param name="node">Which of the nodes that were named.</param>

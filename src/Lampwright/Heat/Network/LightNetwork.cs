@@ -9,7 +9,7 @@ namespace Lampwright.Heat.Network;
 /// Validity: each panel even in temperature; sheet under the sink is a panel of its own. Source: Incropera ch. 3, 9, 13; the films of
 /// <see cref="Panel"/>; inside h = 1.42·(ΔT/L)^¼ (Holman, simplified, memory). Accuracy: that of its factors. Checked by: invariant.
 /// </remarks>
-public sealed class LightNetwork
+public sealed partial class LightNetwork
 {
     // h = 1.42·(ΔT/L)^¼.
     private static readonly double SimpleFilm = 1.42;
@@ -31,16 +31,13 @@ public sealed class LightNetwork
     private LightNetwork(LightNetworkSpec spec)
     {
         this.spec = spec;
-        var f = spec.Factors;
         Room = Node("room", 0, spec.AmbientK);
         Junction = Node("junction", spec.JunctionJPerK);
         Case = Node("case", spec.CaseJPerK);
         Base = Node("base", spec.BaseJPerK + (spec.FinWPerK > 0 ? 0 : spec.FinJPerK));
         Fins = spec.FinWPerK > 0 ? Node("fins", spec.FinJPerK) : Base;
-        sources.Add(new(Junction, spec.EmitterW * f.EmitterHeat, spec.EmitterWPerK * f.EmitterHeat, spec.JunctionAtK));
-        sources.Add(new(Base, spec.Sink.OtherW));
-        links.Add(new Conduction(Junction, Case, 1 / Guard.Positive(spec.JunctionKPerW)));
-        links.Add(new Conduction(Case, Base, 1 / Guard.Positive(spec.CaseKPerW)));
+        sources.AddRange([EmitterSource(), new(Base, spec.Sink.OtherW)]);
+        links.AddRange([ToCase(), ToBase()]);
         if (Fins != Base)
         {
             links.Add(new Conduction(Base, Fins, spec.FinWPerK));
@@ -181,13 +178,14 @@ public sealed class LightNetwork
         var walls = Inside(PanelZone.Compartment);
         CompartmentAir = Node("compartment air", 1);
         Driver = spec.DriverCaseM2 > 1e-6 ? Node("driver", spec.DriverJPerK) : CompartmentAir;
-        sources.Add(new(Driver, spec.DriverW * f.DriverHeat));
+        firstHeat = sources.Count;
+        sources.Add(DriverSource());
         Resistors = [.. spec.Resistors.Select(r => Node(r.Name, r.JPerK))];
-        foreach (var (resistor, node) in spec.Resistors.Zip(Resistors))
+        firstResistor = links.Count;
+        for (var i = 0; i < Resistors.Count; i++)
         {
-            sources.Add(new(node, resistor.HeatW * f.DriverHeat));
-            var rise = Math.Max(resistor.KPerW, LeastResistorKPerW) * f.ResistorRise;
-            links.Add(new Conduction(node, CompartmentAir, 1 / rise));
+            sources.Add(ResistorSource(i));
+            links.Add(ResistorToAir(i));
         }
 
         var natural = StillFilm;
@@ -234,10 +232,7 @@ public sealed class LightNetwork
             return;
         }
 
-        var light = f.AbsorbedLight;
-        var (reflector, diffuser) = (Reflector >= 0 ? Reflector : Diffuser, Diffuser >= 0 ? Diffuser : Reflector);
-        sources.Add(new(reflector, spec.ReflectorW * light));
-        sources.Add(new(diffuser, spec.DiffuserW * light));
+        sources.AddRange([ReflectorSource(), DiffuserSource()]);
         var natural = StillFilm / Fourth(spec.InsideLengthM);
         if (Reflector >= 0 && Diffuser >= 0)
         {

@@ -8,7 +8,7 @@ namespace Lampwright.Heat.Network;
 /// Validity: each node even in temperature. Source: Incropera ch. 3 and 4 (nodal balances). Accuracy: the balance closes to 1e-6 of the
 /// heat. Checked by: solver (an independent one in tests/Lampwright.References/Heat/Network), invariant (energy).
 /// </remarks>
-public sealed class ThermalNetwork
+public sealed partial class ThermalNetwork
 {
     private static readonly int MostPasses = 100;
     private static readonly double MostStepK = 200;
@@ -18,6 +18,9 @@ public sealed class ThermalNetwork
     private readonly NetworkLink[] links;
     private readonly NetworkSource[] sources;
     private readonly int[] place;
+    private readonly NetworkPattern pattern;
+    private readonly LinkPlaces[] places;
+    private readonly int[] sourceSlots;
 
     /// <summary>A network.</summary>
     /// <param name="nodes">Its nodes; at least one of given temperature.</param>
@@ -52,6 +55,34 @@ public sealed class ThermalNetwork
             Guard.InRange(nodes[i].CapacityJPerK, 0, 1e9);
             place[i] = nodes[i].FixedK is null ? Free++ : -1;
         }
+
+        pattern = new(
+            Free,
+            [
+                .. this.links.SelectMany(l =>
+                    new[] { l.From, l.To }.SelectMany(
+                        _ => new[] { l.Hot, l.Cold },
+                        (row, by) => (place[row], place[by])
+                    )
+                ),
+                .. this.sources.Select(s => (place[s.Node], place[s.Seen])),
+            ]
+        );
+        places = [.. this.links.Select(l => new LinkPlaces(l, place, pattern))];
+        sourceSlots = [.. this.sources.Select(s => pattern.SlotOf(place[s.Node], place[s.Seen]))];
+    }
+
+    private ThermalNetwork(ThermalNetwork like, NetworkLink[] links, NetworkSource[] sources)
+    {
+        (Nodes, Free, place, pattern, places, sourceSlots) = (
+            like.Nodes,
+            like.Free,
+            like.place,
+            like.pattern,
+            like.places,
+            like.sourceSlots
+        );
+        (this.links, this.sources) = (links, sources);
     }
 
     /// <summary>The nodes.</summary>
@@ -78,44 +109,61 @@ public sealed class ThermalNetwork
         return -1;
     }
 
+    /// <summary>The same nodes, joined in the same way, with other values of links and sources.</summary>
+    /// <param name="changeLinks">Changes values of links in their array; who is joined to whom stays.</param>
+    /// <param name="changeSources">The same for the sources.</param>
+    internal ThermalNetwork With(Action<NetworkLink[]> changeLinks, Action<NetworkSource[]> changeSources)
+    {
+        NetworkLink[] linksThen = [.. links];
+        NetworkSource[] sourcesThen = [.. sources];
+        changeLinks(linksThen);
+        changeSources(sourcesThen);
+        return new(this, linksThen, sourcesThen);
+    }
+
+    /// <summary>Room for the slopes of this network and of all that are joined in the same way.</summary>
+    internal NetworkMatrix Matrix() => new(pattern);
+
     /// <summary>Temperatures at rest, each node of given temperature at it and the others from a guess.</summary>
     /// <param name="guessK">Guess of every node, K; empty starts all a little above the warmest that is given.</param>
-    public NetworkSolve Steady(ReadOnlySpan<double> guessK = default)
+    public NetworkSolve Steady(ReadOnlySpan<double> guessK = default) => Steady(guessK, Matrix());
+
+    /// <summary>The same with room that is at hand.</summary>
+    /// <param name="guessK">Guess of every node, K.</param>
+    /// <param name="matrix">Room for the slopes; holds them, split, at the rest that was found.</param>
+    internal NetworkSolve Steady(ReadOnlySpan<double> guessK, NetworkMatrix matrix)
     {
         var kelvin = Start(guessK);
-        var (keeps, trial, old) = (new double[Free], new double[Free], new double[Nodes.Count]);
-        var slopes = new double[Free * Free];
-        var solver = new Elimination(Free);
-        var norm = double.PositiveInfinity;
+        var (keeps, step, old) = (new double[Free], new double[Free], new double[Nodes.Count]);
+        Balance(kelvin, keeps, matrix.Values);
         for (var pass = 1; pass <= MostPasses; pass++)
         {
-            Balance(kelvin, keeps, slopes);
-            norm = Norm(keeps);
+            var norm = Norm(keeps);
             if (norm <= Settled(kelvin))
             {
-                return solver.Factor(slopes) && Stays(solver) ? Rest(kelvin, norm, pass) : RunsAway(kelvin, pass);
+                return matrix.Factor() && Stays(matrix) ? Rest(kelvin, norm, pass) : RunsAway(kelvin, pass);
             }
 
             // slopes·step = -keeps
             for (var i = 0; i < Free; i++)
             {
-                trial[i] = -keeps[i];
+                step[i] = -keeps[i];
             }
 
-            if (!solver.Factor(slopes))
+            if (!matrix.Factor())
             {
                 break;
             }
 
-            solver.Solve(trial);
+            matrix.Solve(step);
             kelvin.CopyTo(old, 0);
-            if (!Step(kelvin, old, trial, keeps, norm))
+            if (!Step(kelvin, old, step, keeps, norm, matrix.Values))
             {
                 // No shorter step helps: at the last bits of the numbers this is rest, else it is told.
-                Balance(kelvin, keeps, slopes);
+                Balance(kelvin, keeps, matrix.Values);
                 norm = Norm(keeps);
                 return norm > 100 * Settled(kelvin) ? Stuck(keeps, norm, pass)
-                    : solver.Factor(slopes) && Stays(solver) ? Rest(kelvin, norm, pass)
+                    : matrix.Factor() && Stays(matrix) ? Rest(kelvin, norm, pass)
                     : RunsAway(kelvin, pass);
             }
         }
@@ -143,71 +191,6 @@ public sealed class ThermalNetwork
     {
         ArgumentNullException.ThrowIfNull(kelvin);
         return [.. links.Select(l => l.At(kelvin[l.Hot], kelvin[l.Cold]).W)];
-    }
-
-    /// <summary>
-    /// What a watt more in some nodes does to all, K/W: one array of every node's slope for each of them; null where the network has no slope there.
-    /// </summary>
-    /// <param name="kelvin">Temperatures at rest, K.</param>
-    /// <param name="heated">Nodes that the watt is set free in; one of given temperature moves nothing.</param>
-    public IReadOnlyList<double[]>? Slopes(ReadOnlySpan<double> kelvin, ReadOnlySpan<int> heated)
-    {
-        var (keeps, slopes, solver) = (new double[Free], new double[Free * Free], new Elimination(Free));
-        Balance(kelvin, keeps, slopes);
-        if (!solver.Factor(slopes))
-        {
-            return null;
-        }
-
-        var found = new double[heated.Length][];
-        for (var k = 0; k < heated.Length; k++)
-        {
-            found[k] = new double[kelvin.Length];
-            keeps.AsSpan().Clear();
-            if (place[heated[k]] >= 0)
-            {
-                keeps[place[heated[k]]] = -1;
-                solver.Solve(keeps);
-            }
-
-            for (var i = 0; i < kelvin.Length; i++)
-            {
-                found[k][i] = place[i] >= 0 ? keeps[place[i]] : 0;
-            }
-        }
-
-        return found;
-    }
-
-    /// <summary>Heat that each free node keeps (in less out), W, and the slopes of that over the temperatures, W/K.</summary>
-    internal void Balance(ReadOnlySpan<double> kelvin, Span<double> keeps, double[]? slopes)
-    {
-        keeps.Clear();
-        slopes?.AsSpan().Clear();
-        foreach (var link in links)
-        {
-            var heat = link.At(kelvin[link.Hot], kelvin[link.Cold]);
-            var (from, to) = (place[link.From], place[link.To]);
-            var (hot, cold) = (place[link.Hot], place[link.Cold]);
-            Add(keeps, slopes, from, -1, heat, hot, cold);
-            Add(keeps, slopes, to, 1, heat, hot, cold);
-        }
-
-        foreach (var source in sources)
-        {
-            var row = place[source.Node];
-            if (row < 0)
-            {
-                continue;
-            }
-
-            keeps[row] += source.At(kelvin);
-            var seen = place[source.Seen];
-            if (slopes is not null && seen >= 0)
-            {
-                slopes[(row * Free) + seen] += source.WPerK;
-            }
-        }
     }
 
     /// <summary>Temperatures in which nodes without capacity follow the others, which stay where they are.</summary>
@@ -246,7 +229,7 @@ public sealed class ThermalNetwork
         return kelvin;
     }
 
-    private bool Step(double[] kelvin, double[] old, double[] step, double[] keeps, double norm)
+    private bool Step(double[] kelvin, double[] old, double[] step, double[] keeps, double norm, double[] slopes)
     {
         var longest = 0.0;
         foreach (var d in step)
@@ -270,7 +253,8 @@ public sealed class ThermalNetwork
                 }
             }
 
-            Balance(kelvin, keeps, null);
+            // The slopes cost little beside the heats, and the next pass begins with them.
+            Balance(kelvin, keeps, slopes);
             if (Norm(keeps) < norm)
             {
                 return true;
@@ -306,7 +290,7 @@ public sealed class ThermalNetwork
     }
 
     // A node that is pushed a little must come back: det(-J) > 0, or one way of moving grows without end.
-    private bool Stays(Elimination solver) => solver.Sign * (Free % 2 == 0 ? 1 : -1) > 0;
+    private bool Stays(NetworkMatrix matrix) => matrix.Sign * (Free % 2 == 0 ? 1 : -1) > 0;
 
     private NetworkSolve RunsAway(double[] kelvin, int passes)
     {
@@ -325,30 +309,6 @@ public sealed class ThermalNetwork
 
         var node = Array.IndexOf(place, worst);
         return new(null, norm, node >= 0 ? Nodes[node].Name : "", passes);
-    }
-
-    private void Add(Span<double> keeps, double[]? slopes, int row, double sign, in LinkHeat heat, int hot, int cold)
-    {
-        if (row < 0)
-        {
-            return;
-        }
-
-        keeps[row] += sign * heat.W;
-        if (slopes is null)
-        {
-            return;
-        }
-
-        if (hot >= 0)
-        {
-            slopes[(row * Free) + hot] += sign * heat.ByHot;
-        }
-
-        if (cold >= 0)
-        {
-            slopes[(row * Free) + cold] += sign * heat.ByCold;
-        }
     }
 
     private static double Norm(ReadOnlySpan<double> keeps)

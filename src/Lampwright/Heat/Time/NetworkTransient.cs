@@ -47,13 +47,13 @@ public static class NetworkTransient
         private readonly double[] kelvin;
         private readonly double[] at;
         private readonly double[] keeps;
-        private readonly double[] slopes;
-        private readonly double[] matrix;
+        private readonly double[] stored;
+        private readonly double[] held;
+        private readonly NetworkMatrix matrix;
         private readonly double[] k1;
         private readonly double[] k2;
         private readonly double[] k3;
         private readonly double[] k4;
-        private readonly Elimination solver;
         private readonly HeatCourse course;
         private readonly double[] start;
         private double spanK = 1;
@@ -68,16 +68,16 @@ public static class NetworkTransient
             at = [.. kelvin];
             nodes = [.. Enumerable.Range(0, kelvin.Length).Where(i => network.PlaceOf(i) >= 0)];
             capacity = [.. nodes.Select(i => network.Nodes[i].CapacityJPerK)];
-            (keeps, slopes, matrix) = (new double[free], new double[free * free], new double[free * free]);
+            (keeps, stored, held) = (new double[free], new double[free], new double[free]);
             (k1, k2, k3, k4) = (new double[free], new double[free], new double[free], new double[free]);
-            solver = new Elimination(free);
+            matrix = network.Matrix();
             course = new HeatCourse(network.Nodes);
         }
 
         public HeatCourse Go()
         {
             var (time, step) = (0.0, Math.Min(untilS, 1e-3));
-            network.Balance(kelvin, keeps, slopes);
+            network.Balance(kelvin, keeps, matrix.Values);
             course.Add(0, kelvin, Rates());
             for (var taken = 0; time < untilS; taken++)
             {
@@ -93,7 +93,7 @@ public static class NetworkTransient
                 {
                     time = untilS - time - step < 1e-12 * untilS ? untilS : time + step;
                     at.CopyTo(kelvin, 0);
-                    network.Balance(kelvin, keeps, slopes);
+                    network.Balance(kelvin, keeps, matrix.Values);
                     course.Add(time, kelvin, Rates());
                     for (var i = 0; i < kelvin.Length; i++)
                     {
@@ -110,17 +110,12 @@ public static class NetworkTransient
         // (C/(hγ) - J)·K = keeps + C·Σ c·K/h
         private double Try(double h)
         {
-            for (var i = 0; i < matrix.Length; i++)
-            {
-                matrix[i] = -slopes[i];
-            }
-
             for (var i = 0; i < free; i++)
             {
-                matrix[(i * free) + i] += capacity[i] / (h * Gamma);
+                stored[i] = capacity[i] / (h * Gamma);
             }
 
-            if (!solver.Factor(matrix))
+            if (!matrix.Factor(-1, stored))
             {
                 return 1e3;
             }
@@ -131,14 +126,14 @@ public static class NetworkTransient
                 k1[i] = keeps[i];
             }
 
-            solver.Solve(k1);
+            matrix.Solve(k1);
             for (var i = 0; i < free; i++)
             {
                 k2[i] = keeps[i] + (capacity[i] / h * 4 * k1[i]);
             }
 
-            solver.Solve(k2);
-            var held = keeps.AsSpan().ToArray();
+            matrix.Solve(k2);
+            keeps.CopyTo(held, 0);
             Move(2, k1, 0, k2, 0, k3);
             network.Balance(at, keeps, null);
             for (var i = 0; i < free; i++)
@@ -146,7 +141,7 @@ public static class NetworkTransient
                 k3[i] = keeps[i] + (capacity[i] / h * (k1[i] - k2[i]));
             }
 
-            solver.Solve(k3);
+            matrix.Solve(k3);
             Move(2, k1, 0, k2, 1, k3);
             network.Balance(at, keeps, null);
             for (var i = 0; i < free; i++)
@@ -154,7 +149,7 @@ public static class NetworkTransient
                 k4[i] = keeps[i] + (capacity[i] / h * (k1[i] - k2[i] - (8.0 / 3 * k3[i])));
             }
 
-            solver.Solve(k4);
+            matrix.Solve(k4);
             var worst = 0.0;
             for (var i = 0; i < free; i++)
             {
