@@ -59,6 +59,9 @@ public sealed class PreparedEvaluation
     /// <summary>The box, for those who look into it.</summary>
     internal BoxStudy? Box => _box;
 
+    /// <summary>Steps, heat and light together, for those who time them alone; null where they came to no rest.</summary>
+    internal CoupledLight? Coupled => _settled;
+
     internal PreparedEvaluation(LightDesign design, IReadOnlyList<Reading> readings, IReadOnlyList<Finding> notes)
     {
         (_design, _readings) = (design, readings);

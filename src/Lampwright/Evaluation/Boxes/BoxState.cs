@@ -39,7 +39,7 @@ internal sealed class BoxState
     public IReadOnlyList<double>? Kelvin => _rest.Value.Result?.Kelvin;
 
     /// <summary>The same state under a set of errors.</summary>
-    public LightNetwork Under(NetworkFactors factors) => LightNetwork.Of(Spec with { Factors = factors });
+    public LightNetwork Under(NetworkFactors factors) => Light.Under(factors);
 
     /// <summary>Temperatures at rest under a set of errors, K, each sought once; null where none were found.</summary>
     public IReadOnlyList<double>? RestUnder(NetworkFactors factors) =>

@@ -115,8 +115,13 @@ internal sealed partial class CoupledLight
                 return;
             }
 
+            var moves = _housing is null || !found.IsAs(_housing);
             (_housing, Rounds) = (found, round);
-            Row(x, row);
+            if (moves)
+            {
+                Row(x, row);
+            }
+
             if (trouble is null)
             {
                 return;

@@ -49,6 +49,23 @@ internal sealed class Housing
     /// <summary>The network of a position; null where nothing is set free there or the light has no sink.</summary>
     public HousingPoint? At(int scene, int position) => _scenes[scene].Points[position];
 
+    /// <summary>Whether it holds the very rests of another, so that nothing that was read off that one changes.</summary>
+    public bool IsAs(Housing other)
+    {
+        for (var s = 0; s < _scenes.Length; s++)
+        {
+            for (var i = 0; i < _scenes[s].Points.Length; i++)
+            {
+                if (!ReferenceEquals(At(s, i), other.At(s, i)))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>
     /// The networks at the heats of a row, and what they say that the row does not yet; null where the light has none, or one found no rest.
     /// </summary>
@@ -134,7 +151,7 @@ internal sealed class Housing
         var powers = new double[nominal.Length * Errors.Length];
         for (var e = 0; e < Errors.Length; e++)
         {
-            var moved = LightNetwork.Of(full.Spec with { Factors = Errors[e](NetworkFactors.Nominal, Trial) });
+            var moved = full.Network.Under(Errors[e](NetworkFactors.Nominal, Trial));
             if (moved.Network.Steady(full.Kelvin).Result is not { } rest)
             {
                 continue;

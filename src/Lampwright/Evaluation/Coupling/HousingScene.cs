@@ -11,6 +11,12 @@ internal sealed class HousingScene
 {
     private static readonly double ZeroC = 273.15;
 
+    // So little moves a rest along its slopes: the bend of the films then is a ten-millionth of a kelvin.
+    private static readonly double NearK = 0.01;
+
+    // And the row says the same to a hundredth of what is called rest, or the share that sheet takes still moves.
+    private static readonly double SaidK = 2e-5;
+
     private HousingScene(HousingPoint?[] points, LightNetwork? laid, BrightestRest? brightest, HousingTrouble? worst) =>
         (Points, Laid, Brightest, Worst) = (points, laid, brightest, worst);
 
@@ -58,27 +64,32 @@ internal sealed class HousingScene
                 nodes = [n.CompartmentAir, n.Driver, .. light.Inputs.Map.Front(n)];
             }
 
-            var at = heat.Heats;
-            var guess = (before?.Points[i] ?? last)?.GuessK(at) ?? [];
-            if (guess.Length > 0)
-            {
-                n.HangOn(guess);
-            }
-
-            var solve = n.Network.Steady(guess, matrix);
-            if (solve.Result is not { } rest)
-            {
-                return new(points, laid, null, Trouble(light, double.NaN, solve.WorstNode, scene, i));
-            }
-
-            var kelvin = (double[])rest.Kelvin;
-            points[i] = last = HousingPoint.Of(n, kelvin, matrix, at, nodes);
-            if (i == light.Brightest)
-            {
-                brightest = new(n, spec, nodes, kelvin, heat, i);
-            }
-
+            var (at, known) = (heat.Heats, before?.Points[i]);
+            var kelvin = (known ?? last)?.GuessK(at) ?? [];
             var place = row.AsSpan(light.Place(scene, i), light.Size);
+            if (known?.IsNear(kelvin, NearK) == true && MostMovedK(place, n, kelvin) <= SaidK)
+            {
+                (points[i], last) = (known, known);
+                brightest = i == light.Brightest ? before!.Brightest : brightest;
+            }
+            else
+            {
+                if (kelvin.Length > 0)
+                {
+                    n.HangOn(kelvin);
+                }
+
+                var solve = n.Network.Steady(kelvin, matrix);
+                if (solve.Result is not { } rest)
+                {
+                    return new(points, laid, null, Trouble(light, double.NaN, solve.WorstNode, scene, i));
+                }
+
+                kelvin = (double[])rest.Kelvin;
+                points[i] = last = HousingPoint.Of(n, kelvin, matrix, at, nodes);
+                brightest = i == light.Brightest ? new(n, spec, nodes, kelvin, heat, i) : brightest;
+            }
+
             Moved(n.CompartmentAir, place[PositionRow.CompartmentC]);
             Moved(n.Driver, place[PositionRow.DriverC]);
             Moved(n.Base, place[PositionRow.SinkC]);
@@ -95,6 +106,13 @@ internal sealed class HousingScene
 
         var named = worst < 0 ? "" : laid!.Network.Nodes[where.Node].Name;
         return new(points, laid, brightest, worst < 0 ? null : Trouble(light, worst, named, scene, where.Position));
+    }
+
+    private static double MostMovedK(ReadOnlySpan<double> place, LightNetwork n, ReadOnlySpan<double> kelvin)
+    {
+        var air = Math.Abs(kelvin[n.CompartmentAir] - ZeroC - place[PositionRow.CompartmentC]);
+        var driver = Math.Abs(kelvin[n.Driver] - ZeroC - place[PositionRow.DriverC]);
+        return Math.Max(Math.Max(air, driver), Math.Abs(kelvin[n.Base] - ZeroC - place[PositionRow.SinkC]));
     }
 
     private static HousingTrouble Trouble(CoupledLight light, double movedK, string node, int scene, int position) =>

@@ -105,6 +105,22 @@ public sealed class HousingPoint
         ];
     }
 
+    /// <summary>Whether other heats move no node by more than a temperature, K: the straight line then is as good as a new rest.</summary>
+    /// <param name="guessK">What <see cref="GuessK"/> says of those heats.</param>
+    /// <param name="mostK">The temperature, K.</param>
+    internal bool IsNear(ReadOnlySpan<double> guessK, double mostK)
+    {
+        for (var i = 0; i < kelvin.Length; i++)
+        {
+            if (!(Math.Abs(guessK[i] - kelvin[i]) <= mostK))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>Temperature of every node at other heats by the slopes, K: where the search for their rest best begins.</summary>
     /// <param name="heat">The other heats.</param>
     internal double[] GuessK(in HousingHeat heat)

@@ -51,6 +51,10 @@ public sealed partial class LightNetwork
         return same ? new(this, position) : Of(position);
     }
 
+    /// <summary>The same light with other errors of the methods.</summary>
+    /// <param name="factors">The errors.</param>
+    internal LightNetwork Under(NetworkFactors factors) => new(spec with { Factors = factors }, Network);
+
     /// <summary>Sets junction, case and resistors where the nodes they hang on put them: each has one way out for all its heat.</summary>
     /// <param name="kelvin">Temperature of each node, K.</param>
     internal void HangOn(Span<double> kelvin)

@@ -28,7 +28,7 @@ public sealed partial class LightNetwork
     private readonly List<NetworkSource> sources = [];
     private readonly LightNetworkSpec spec;
 
-    private LightNetwork(LightNetworkSpec spec)
+    private LightNetwork(LightNetworkSpec spec, ThermalNetwork? like)
     {
         this.spec = spec;
         Room = Node("room", 0, spec.AmbientK);
@@ -48,7 +48,7 @@ public sealed partial class LightNetwork
         Compartment();
         Front();
         Sheet();
-        Network = new ThermalNetwork(nodes, links, sources);
+        Network = new ThermalNetwork(nodes, links, sources, like);
     }
 
     /// <summary>The network of a light.</summary>
@@ -57,7 +57,7 @@ public sealed partial class LightNetwork
     {
         ArgumentNullException.ThrowIfNull(spec);
         Guard.InRange(spec.AmbientK, 200, 400);
-        return new LightNetwork(spec);
+        return new LightNetwork(spec, null);
     }
 
     /// <summary>The network.</summary>

@@ -83,6 +83,37 @@ public sealed partial class ThermalNetwork
         }
     }
 
+    private bool IsJoinedAs(ThermalNetwork like)
+    {
+        if (
+            links.Length != like.links.Length
+            || sources.Length != like.sources.Length
+            || !place.AsSpan().SequenceEqual(like.place)
+        )
+        {
+            return false;
+        }
+
+        for (var l = 0; l < links.Length; l++)
+        {
+            var (own, other) = (links[l], like.links[l]);
+            if (own.From != other.From || own.To != other.To || own.Hot != other.Hot || own.Cold != other.Cold)
+            {
+                return false;
+            }
+        }
+
+        for (var s = 0; s < sources.Length; s++)
+        {
+            if (sources[s].Node != like.sources[s].Node || sources[s].Seen != like.sources[s].Seen)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private static void Add(double[] slopes, int slot, double value)
     {
         if (slot >= 0)

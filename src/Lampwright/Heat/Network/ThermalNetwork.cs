@@ -32,6 +32,15 @@ public sealed partial class ThermalNetwork
         IReadOnlyList<NetworkLink> links,
         IReadOnlyList<NetworkSource> sources
     )
+        : this(nodes, links, sources, null) { }
+
+    /// <summary>The same, told of a network that is likely joined in the same way: its pattern then holds here too.</summary>
+    internal ThermalNetwork(
+        IReadOnlyList<NetworkNode> nodes,
+        IReadOnlyList<NetworkLink> links,
+        IReadOnlyList<NetworkSource> sources,
+        ThermalNetwork? like
+    )
     {
         ArgumentNullException.ThrowIfNull(nodes);
         ArgumentNullException.ThrowIfNull(links);
@@ -54,6 +63,12 @@ public sealed partial class ThermalNetwork
         {
             Guard.InRange(nodes[i].CapacityJPerK, 0, 1e9);
             place[i] = nodes[i].FixedK is null ? Free++ : -1;
+        }
+
+        if (like is not null && IsJoinedAs(like))
+        {
+            (pattern, places, sourceSlots) = (like.pattern, like.places, like.sourceSlots);
+            return;
         }
 
         pattern = new(
@@ -223,7 +238,10 @@ public sealed partial class ThermalNetwork
         var kelvin = new double[Nodes.Count];
         for (var i = 0; i < kelvin.Length; i++)
         {
-            kelvin[i] = Nodes[i].FixedK ?? (guessK.Length == kelvin.Length ? guessK[i] : warmest + 5 + (0.1 * i));
+            var guess = guessK.Length == kelvin.Length ? guessK[i] : double.NaN;
+            kelvin[i] =
+                Nodes[i].FixedK
+                ?? (double.IsFinite(guess) ? Math.Clamp(guess, LeastK, MostK) : warmest + 5 + (0.1 * i));
         }
 
         return kelvin;
