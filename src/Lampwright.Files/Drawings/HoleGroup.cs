@@ -8,7 +8,7 @@ namespace Lampwright.Files.Drawings;
 /// <param name="Letter">Letter on the drawing: A, B … Z, AA …</param>
 /// <param name="Hole">Id of the hole or pattern within the part.</param>
 /// <param name="On"><c>face</c> or the id of the flange it lies in.</param>
-/// <param name="Size">Size in words: <c>Ø4.3</c>, <c>20 × 5 slot</c>, <c>28 × 20 R2</c>.</param>
+/// <param name="Size">Size in words: <c>Ø4.3</c>, <c>20 × 5 slot</c>, <c>28 × 20 R2</c>, <c>40 × 25 outline R2</c>.</param>
 /// <param name="Purpose">What it is for, or empty.</param>
 /// <param name="Holes">The holes, in the order of the blank.</param>
 public sealed record HoleGroup(
@@ -74,12 +74,14 @@ public sealed record HoleGroup(
             && arcs.Count == 2
             && arcs.TrueForAll(i => Math.Abs(Math.Abs(corners[i].Bulge) - 1) < 1e-9);
         var isRounded = corners.Count == 8 && arcs.Count == 4;
+        var rounded = arcs.Count > 0 ? " R" + Numbers.Mm(hole.Outline.Arc(arcs[0]).Radius) : "";
         return Numbers.Mm(most.X - least.X)
             + " × "
             + Numbers.Mm(most.Y - least.Y)
             + (
-                isSlot ? " slot"
-                : isRounded ? " R" + Numbers.Mm(hole.Outline.Arc(arcs[0]).Radius)
+                hole.IsOutline ? " outline" + rounded
+                : isSlot ? " slot"
+                : isRounded ? rounded
                 : ""
             );
     }

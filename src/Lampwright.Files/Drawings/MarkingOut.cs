@@ -5,7 +5,7 @@ using Lampwright.Metal;
 namespace Lampwright.Files.Drawings;
 
 /// <summary>One thing to scribe or punch on a blank, from its left and bottom edge, seen on the outside.</summary>
-/// <param name="Kind"><c>corner</c>, <c>bend</c>, <c>set line</c> or <c>hole</c>; of a tube <c>end</c> and <c>hole</c>, on each side by x from its start and y from the outside of the side before.</param>
+/// <param name="Kind"><c>corner</c>, <c>bend</c>, <c>set line</c>, <c>hole</c> or <c>cut-out corner</c>; of a tube <c>end</c> and <c>hole</c>, on each side by x from its start and y from the outside of the side before.</param>
 /// <param name="Id">Which one.</param>
 /// <param name="AtMm">Its place; of a line one end, mm.</param>
 /// <param name="ToMm">The other end of a line, mm.</param>
@@ -41,15 +41,21 @@ public static class MarkingOut
         );
 
     private static IEnumerable<MarkingPoint> TubeHoles(Blank blank, TubeWrap wrap) =>
-        from hole in HoleGroup.Of(blank).SelectMany(g => g.Holes.Select(h => (Hole: h, g.Size)))
-        let side = wrap.Sides.First(s => s.Side == hole.Hole.On)
-        select new MarkingPoint(
-            "hole",
-            hole.Hole.Id,
-            side.OnSide(hole.Hole.Centre) * 1000,
-            null,
-            $"{hole.Size}; on the {side.Side}, y from the {Before(wrap, side)}"
-        );
+        from @group in HoleGroup.Of(blank)
+        from hole in @group.Holes
+        let side = wrap.Sides.First(s => s.Side == hole.On)
+        from point in (IEnumerable<MarkingPoint>)
+            [
+                new(
+                    "hole",
+                    hole.Id,
+                    side.OnSide(hole.Centre) * 1000,
+                    null,
+                    $"{@group.Size}; on the {side.Side}, y from the {Before(wrap, side)}"
+                ),
+                .. hole.IsOutline && !@group.IsField ? OutlineCorners(hole, side.OnSide) : [],
+            ]
+        select point;
 
     private static string Before(TubeWrap wrap, WrapSide side)
     {
@@ -104,8 +110,27 @@ public static class MarkingOut
         );
 
     private static IEnumerable<MarkingPoint> Holes(Blank blank) =>
-        from hole in HoleGroup.Of(blank).SelectMany(g => g.Holes.Select(h => (Hole: h, g.Size)))
-        select new MarkingPoint("hole", hole.Hole.Id, hole.Hole.Centre * 1000, null, hole.Size);
+        from @group in HoleGroup.Of(blank)
+        from hole in @group.Holes
+        from point in (IEnumerable<MarkingPoint>)
+            [
+                new("hole", hole.Id, hole.Centre * 1000, null, @group.Size),
+                .. hole.IsOutline && !@group.IsField ? OutlineCorners(hole, p => p) : [],
+            ]
+        select point;
+
+    /// <summary>A cut-out of its own form is scribed from corner to corner; a field of them is left to the template.</summary>
+    private static IEnumerable<MarkingPoint> OutlineCorners(BlankHole hole, Func<Vec2, Vec2> from) =>
+        hole.Outline.Corners.Select(
+            (c, i) =>
+                new MarkingPoint(
+                    "cut-out corner",
+                    string.Create(CultureInfo.InvariantCulture, $"{hole.Id} {i + 1}"),
+                    from(c.Point) * 1000,
+                    null,
+                    c.Bulge == 0 ? "" : "arc to the next, R" + Numbers.Mm(hole.Outline.Arc(i).Radius)
+                )
+        );
 
     private static string Degrees(double rad) =>
         (rad * 180 / Math.PI).ToString("0.#", CultureInfo.InvariantCulture) + "°";

@@ -33,11 +33,15 @@ public sealed record Hole(string Id, string On)
 }
 
 /// <summary>Shape of a hole.</summary>
-/// <param name="Kind">Round, slot or rectangle.</param>
+/// <param name="Kind">Round, slot, rectangle or an outline of its own.</param>
 /// <param name="Width">Diameter, over-all length of the slot, or width, m.</param>
 /// <param name="Height">Width of the slot or height, m; the diameter again when round.</param>
-/// <param name="Corner">Corner radius of a rectangle, m; null for sharp.</param>
-public sealed record HoleShape(HoleKind Kind, Value Width, Value Height, Value? Corner);
+/// <param name="Corner">Corner radius of a rectangle or outline, m; null for sharp.</param>
+public sealed record HoleShape(HoleKind Kind, Value Width, Value Height, Value? Corner)
+{
+    /// <summary>Corners of an outline from the place of the hole, m, either way round; empty for other kinds.</summary>
+    public IReadOnlyList<Spot> Outline { get; init; } = [];
+}
 
 /// <summary>Kind of a hole.</summary>
 public enum HoleKind
@@ -50,6 +54,9 @@ public enum HoleKind
 
     /// <summary>Rectangle.</summary>
     Rectangle,
+
+    /// <summary>Any closed outline.</summary>
+    Outline,
 }
 
 /// <summary>How many equal holes and where.</summary>

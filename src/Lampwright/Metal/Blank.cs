@@ -18,7 +18,11 @@ public sealed record BlankHole(
     Vec2 Centre,
     double DiameterM,
     string Purpose
-);
+)
+{
+    /// <summary>True for an outline of its own, which is marked out corner by corner.</summary>
+    public bool IsOutline { get; init; }
+}
 
 /// <summary>Which way a bend turns, seen on the outside of the blank.</summary>
 public enum BendDirection

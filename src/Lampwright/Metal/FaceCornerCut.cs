@@ -39,4 +39,29 @@ public static class FaceCornerCut
 
         return new(cut);
     }
+
+    /// <summary>The largest radius that all corners of straight edges can be rounded with, and the edge that allows no more.</summary>
+    /// <param name="outline">The outline, its corners sharp.</param>
+    public static (double MostM, int Edge) LargestRound(Outline outline)
+    {
+        var n = outline.Corners.Count;
+        Vec2 Edge(int i) => outline.Corners[(i + 1) % n].Point - outline.Corners[i % n].Point;
+        double Share(int corner)
+        {
+            var (into, outOf) = (Edge(corner + n - 1), Edge(corner));
+            return Math.Tan(Math.Abs(Math.Atan2(into.Cross(outOf), into.Dot(outOf))) / 2);
+        }
+
+        var (most, edge) = (double.PositiveInfinity, 0);
+        for (var i = 0; i < n; i++)
+        {
+            var fits = Edge(i).Length / (Share(i) + Share(i + 1));
+            if (fits < most)
+            {
+                (most, edge) = (fits, i);
+            }
+        }
+
+        return (most, edge);
+    }
 }

@@ -64,11 +64,12 @@ internal static class HolePlaces
                 (hole.AnchorX ?? hole.Anchor) == HoleAnchor.Centre ? panel.Centre.X : 0,
                 (hole.AnchorY ?? hole.Anchor) == HoleAnchor.Centre ? panel.Centre.Y : 0
             );
+            var middle = hole.Shape.Middle.Turned(hole.RotationRad);
             var place = new Placement2(zero + hole.At, new Vec2(1, 0).Turned(hole.PatternRotationRad));
             foreach (var (member, at, turn) in Members(hole, turned))
             {
                 var own = place.Then(new Placement2(at, new Vec2(1, 0).Turned(turn)));
-                placed.Add(new(hole, member, panel, own.Origin, own.Out(turned)));
+                placed.Add(new(hole, member, panel, own.Out(middle), own.Out(turned)));
             }
         }
 
@@ -164,6 +165,9 @@ internal static class HolePlaces
             default:
                 var (columns, rows, rowPitch, shorter) = FieldRows(pattern, turned);
                 var pitch = pattern.PitchM.X;
+
+                // The holes fill the field by their boxes, wherever the zero of an outline lies.
+                var zero = hole.Shape.Middle.Turned(hole.RotationRad);
                 for (var j = 0; j < rows; j++)
                 {
                     var shifted = pattern.Kind == HolePatternKind.StaggeredField;
@@ -174,7 +178,7 @@ internal static class HolePlaces
                     {
                         yield return (
                             Member(i, j),
-                            new(((i - ((n - 1) / 2)) * pitch) + shift, (j - ((rows - 1) / 2)) * rowPitch),
+                            new Vec2(((i - ((n - 1) / 2)) * pitch) + shift, (j - ((rows - 1) / 2)) * rowPitch) - zero,
                             0
                         );
                     }

@@ -42,11 +42,35 @@ public sealed record HoleShape(
     public static HoleShape Rectangle(double widthM, double heightM, double cornerRadiusM = 0) =>
         new(HoleShapeKind.Rectangle, widthM, heightM, cornerRadiusM);
 
-    /// <summary>Any outline, given about its own zero.</summary>
-    public static HoleShape Of(Outline outline)
+    /// <summary>Any outline, given about its own zero and run either way.</summary>
+    /// <param name="outline">The outline, metres.</param>
+    /// <param name="roundM">Radius of its corners between straight edges, metres; 0 leaves them sharp.</param>
+    public static HoleShape Of(Outline outline, double roundM = 0)
     {
         var (least, most) = outline.Box;
-        return new(HoleShapeKind.Outline, most.X - least.X, most.Y - least.Y, 0, outline);
+        var round = roundM > 0 ? FaceCornerCut.Of(outline, roundM, round: true, new HashSet<string>()) : outline;
+        return new(
+            HoleShapeKind.Outline,
+            most.X - least.X,
+            most.Y - least.Y,
+            0,
+            round.SignedArea < 0 ? round.Reversed : round
+        );
+    }
+
+    /// <summary>From the shape's zero to what is called its centre: the zero itself, of an outline the middle of its box.</summary>
+    internal Vec2 Middle
+    {
+        get
+        {
+            if (Kind != HoleShapeKind.Outline)
+            {
+                return default;
+            }
+
+            var (least, most) = Outline.Box;
+            return (least + most) / 2;
+        }
     }
 
     /// <summary>Diameter of a round hole, 0 for any other shape.</summary>

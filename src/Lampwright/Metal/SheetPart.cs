@@ -161,7 +161,10 @@ public static class SheetPart
                 inBlank.Out(hole.Centre),
                 hole.DiameterM,
                 hole.Spec.Purpose
-            );
+            )
+            {
+                IsOutline = hole.Spec.Shape.Kind == HoleShapeKind.Outline,
+            };
         }
 
         var bends = new List<BlankBend>(panels.Count - 1);

@@ -214,6 +214,23 @@ internal static class SpecCheck
     {
         var shape = hole.Shape;
         var sized = shape.Kind == HoleShapeKind.Outline || (shape.LengthM > 0 && shape.WidthM > 0);
+        if (shape.Kind == HoleShapeKind.Outline)
+        {
+            if (
+                shape.Own is { Corners.Count: > 1 } own
+                && own.Corners.All(c => double.IsFinite(c.Point.X + c.Point.Y + c.Bulge))
+            )
+            {
+                var before = findings.Count;
+                Crossing(own, path + ".outline", $"The outline of hole {hole.Id}", findings, place);
+                if (findings.Count > before)
+                {
+                    // The area of what crosses itself says nothing.
+                    return;
+                }
+            }
+        }
+
         need(
             sized
                 && shape.LengthM <= most
@@ -221,15 +238,10 @@ internal static class SpecCheck
                 && shape.CornerRadiusM >= 0
                 && (shape.Kind != HoleShapeKind.Slot || shape.LengthM >= shape.WidthM)
                 && (shape.Kind != HoleShapeKind.Outline || SoundOutline(shape.Own)),
-            path + ".shape",
+            path + (shape.Kind == HoleShapeKind.Outline ? ".outline" : ".shape"),
             $"The shape of hole {hole.Id}",
             shape.LengthM
         );
-        if (shape.Kind == HoleShapeKind.Outline && SoundOutline(shape.Own))
-        {
-            Crossing(shape.Own!, path + ".shape", $"The outline of hole {hole.Id}", findings, place);
-        }
-
         need(
             Math.Abs(hole.At.X) <= most && Math.Abs(hole.At.Y) <= most,
             path + ".at",

@@ -32,7 +32,7 @@ internal static class BindHoles
                 .Select(r =>
                 {
                     var on = r.Reference("on", part.Name);
-                    var shape = r.Shape("shape");
+                    var shape = BindOutlines.Cut(r) ?? r.Shape("shape");
                     var receives = r.Reference("for");
                     var (layout, fieldShape) = r.Layout();
                     var cutout = r.Choice("cutout");
@@ -41,6 +41,7 @@ internal static class BindHoles
                         && fieldShape is null
                         && receives.Length == 0
                         && !r.Has("shape")
+                        && !r.Has("outline")
                         && !r.Has("field")
                         && !r.Has("cutout")
                     )
@@ -48,18 +49,22 @@ internal static class BindHoles
                         r.Context.Wrong(
                             r.Written!,
                             r.Path,
-                            "has neither shape nor for",
+                            "has neither shape, outline, cutout nor for",
                             "shape = \"round 4.3 mm\" or for = \"fan.main.mount\""
                         );
                     }
 
-                    if (cutout.Length > 0 && (r.Has("shape") || receives.Length > 0))
+                    var own =
+                        r.Has("outline") ? "outline"
+                        : r.Has("shape") ? "shape"
+                        : "for";
+                    if (cutout.Length > 0 && (own != "for" || receives.Length > 0))
                     {
                         r.Context.Wrong(
                             r.Node("cutout")!,
                             r.Path + ".cutout",
-                            $"stands beside {(r.Has("shape") ? "shape" : "for")}",
-                            "one of cutout, shape and for"
+                            $"stands beside {own}",
+                            "one of cutout, shape, outline and for"
                         );
                         cutout = "";
                     }

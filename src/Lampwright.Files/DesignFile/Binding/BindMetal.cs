@@ -1,6 +1,5 @@
 using Lampwright.Design;
 using Lampwright.Files.DesignFile.Document;
-using Lampwright.Quantities;
 
 namespace Lampwright.Files.DesignFile.Binding;
 
@@ -142,31 +141,8 @@ internal static class BindMetal
     /// <summary>The box round an outline, which stands for it where only its size counts; null without an outline.</summary>
     private static Size? Box(TableReader face)
     {
-        var outline = face.Spots("outline");
-        if (!face.Has("outline"))
-        {
-            return null;
-        }
-
-        if (outline.Count < 3 || outline.Any(s => s.X is null || s.Y is null))
-        {
-            face.Context.Wrong(
-                face.Node("outline")!,
-                face.Path + ".outline",
-                "is no outline",
-                "three corners or more, each [x, y] in lengths"
-            );
-            return null;
-        }
-
-        Value Reach(Func<Spot, Value> of) =>
-            new(
-                outline.Max(s => of(s).Nominal) - outline.Min(s => of(s).Nominal),
-                0,
-                Origin.Computed,
-                face.Path + ".outline"
-            );
-        return new Size(Reach(s => s.X!), Reach(s => s.Y!));
+        var outline = BindOutlines.Corners(face);
+        return outline is null ? null : BindOutlines.Box(outline, face.Path + ".outline");
     }
 
     private static FaceCorners? Corners(TableReader face)

@@ -76,6 +76,16 @@ internal static class SchemaHoles
                 absent: "for says it",
                 example: "\"slot 10 mm x 4.3 mm\""
             )
+            .Length(
+                "outline",
+                "-5 m",
+                "5 m",
+                "Corners of a cut-out of any form instead of a shape, from the place of the hole, either way round; it closes itself.",
+                kind: KeyKind.Places,
+                absent: "shape or for says it",
+                example: "[[\"-20 mm\", \"-10 mm\"], [\"20 mm\", \"-10 mm\"], [\"10 mm\", \"15 mm\"]]"
+            )
+            .Length("round", "0.1 mm", "1 m", "Radius of the corners of an outline.", absent: "sharp")
             .Refers(
                 "for",
                 "pattern",

@@ -115,6 +115,10 @@ internal sealed class HolePatterns
         {
             HoleKind.Round => Metal.HoleShape.Round(s.Width.Nominal),
             HoleKind.Slot => Metal.HoleShape.Slot(s.Width.Nominal, s.Height.Nominal),
+            HoleKind.Outline => Metal.HoleShape.Of(
+                new([.. s.Outline.Select(c => new Corner(new(c.X?.Nominal ?? 0, c.Y?.Nominal ?? 0)))]),
+                s.Corner?.Nominal ?? 0
+            ),
             _ => Metal.HoleShape.Rectangle(s.Width.Nominal, s.Height.Nominal, s.Corner?.Nominal ?? 0),
         };
 

@@ -94,7 +94,10 @@ internal static class TubePart
                 hole.Panel.InBlank.Out(hole.Centre),
                 hole.DiameterM,
                 hole.Spec.Purpose
-            );
+            )
+            {
+                IsOutline = hole.Spec.Shape.Kind == HoleShapeKind.Outline,
+            };
         }
 
         var density = spec.Sheet.DensityKgPerM3 * spec.Factors.Density;

@@ -51,7 +51,7 @@ public sealed class HoleRuleTests
     {
         HoleSpec Hole(params (double X, double Y)[] mm) => new("h", "face", new(0.05, 0.05), HoleShape.Of(Ring(mm)));
         var crossed = SheetPart.Of(Plate(Square, Hole((-10, -10), (10, 12), (10, -10), (-10, 8)))).Findings;
-        Assert.Contains(crossed, f => f.Rule == MetalRules.OutlineCrosses && f.Path == "part.p.hole.h.shape");
+        Assert.Contains(crossed, f => f.Rule == MetalRules.OutlineCrosses && f.Path == "part.p.hole.h.outline");
         var sound = SheetPart.Of(Plate(Square, Hole((-10, -10), (10, -10), (10, 12), (-10, 8)))).Findings;
         Assert.DoesNotContain(sound, f => f.Rule == MetalRules.OutlineCrosses);
     }
