@@ -4,7 +4,7 @@ namespace Lampwright.Heat.Network;
 /// <remarks>
 /// A panel touches a few neighbours: of a light's thirty-five by thirty-five slopes one in seven is there at all. The order and what it
 /// fills in hang only on who touches whom, so they are found once and hold for every position and every pass. Source: Tinney and Walker
-/// 1967, Proc. IEEE 55:1801-1809 (of the nodes left, the one with the fewest neighbours next).
+/// 1967, Proc. IEEE, vol. 55:1801-1809 (of the nodes left, the one with the fewest neighbours next).
 /// </remarks>
 internal sealed class NetworkPattern
 {
