@@ -8,7 +8,7 @@ namespace Lampwright.Benchmarks.Problems;
 /// </remarks>
 internal abstract class Problem
 {
-    /// <summary>The word on the command line: chain, tolerance, plate, finned, funnel, blank, ways.</summary>
+    /// <summary>The word on the command line: chain, tolerance, points, plate, finned, blank, ways, scenes, curves.</summary>
     public abstract string Name { get; }
 
     /// <summary>Whether the peer runs without being asked for by <c>--peer</c>.</summary>
