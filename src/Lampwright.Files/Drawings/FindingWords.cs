@@ -41,6 +41,7 @@ public static class FindingWords
         ["MET043"] = "sharp edge",
         ["MET044"] = "row bends first",
         ["MET045"] = "hard by hand",
+        ["MET046"] = "holes left out",
     };
 
     /// <summary>Few words for a finding; the title of its rule where there are none.</summary>

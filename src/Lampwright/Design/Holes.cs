@@ -78,7 +78,11 @@ public sealed record RingLayout(int Count, Value Diameter) : HoleLayout;
 /// <param name="Pitch">Distance of neighbours, m.</param>
 /// <param name="Staggered">True for rows shifted by half a pitch (60°), false for a square grid.</param>
 /// <param name="Within">Width and height of the field, m.</param>
-public sealed record FieldLayout(Value Pitch, bool Staggered, Size Within) : HoleLayout;
+public sealed record FieldLayout(Value Pitch, bool Staggered, Size Within) : HoleLayout
+{
+    /// <summary>Least metal to the edges and bends of its flat, m; holes that come nearer are left out. Null leaves none out.</summary>
+    public Value? Edge { get; init; }
+}
 
 /// <summary>Single places, from the pattern's centre.</summary>
 /// <param name="Points">Centres, m.</param>

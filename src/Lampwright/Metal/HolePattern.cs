@@ -43,6 +43,12 @@ public sealed record HolePattern(HolePatternKind Kind)
     /// <summary>Width and height that a field may fill, metres.</summary>
     public (double X, double Y) Within { get; init; }
 
+    /// <summary>Least metal between the holes of a field and the edges and bends of its flat, metres; null leaves no hole out.</summary>
+    public double? EdgeM { get; init; }
+
+    /// <summary>Members that a field keeps whatever its edges are, for neighbours of a part whose holes are settled; null asks the edges.</summary>
+    internal IReadOnlySet<string>? Kept { get; init; }
+
     /// <summary>Diameter of the circle of a ring, metres.</summary>
     public double RingDiameterM { get; init; }
 

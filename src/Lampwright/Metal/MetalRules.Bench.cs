@@ -69,6 +69,15 @@ public static partial class MetalRules
         "common practice, no source"
     );
 
+    /// <summary>A perforated field that keeps off edges and bends by leaving holes out.</summary>
+    public static readonly Rule FieldLosesHoles = new(
+        "MET046",
+        "A perforated field keeps its distance from edges and bends",
+        Severity.Note,
+        "Nothing is wrong; where more holes are wanted, move the field, make its pitch smaller, or lower its edge. The air it lets through is that of the holes that stay.",
+        "the maker's own rule (hole.NAME.field.edge)"
+    );
+
     private static IReadOnlyList<Rule> Bench =>
         [
             NoseMakesAnotherRadius,
@@ -78,5 +87,6 @@ public static partial class MetalRules
             SharpEdge,
             WeakRowOfHoles,
             NotByHand,
+            FieldLosesHoles,
         ];
 }

@@ -1,4 +1,5 @@
 using Lampwright.Geometry;
+using Lampwright.Metal.Fields;
 
 namespace Lampwright.Metal;
 
@@ -39,6 +40,7 @@ public sealed record PartSensitivities(
     /// <summary>The coefficients of a part; null where the part or a neighbour of it cannot be folded.</summary>
     public static PartSensitivities? Of(PartSpec spec)
     {
+        spec = FieldEdges.Settled(spec);
         var sheet = spec.Sheet;
         var (dt, dr, da) = (0.02 * sheet.ThicknessM, 0.05 * Math.Max(sheet.InsideRadiusM, 1e-4), 0.01);
         if (sheet.InsideRadiusM < dr)

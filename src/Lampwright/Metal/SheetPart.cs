@@ -1,5 +1,6 @@
 using Lampwright.Findings;
 using Lampwright.Geometry;
+using Lampwright.Metal.Fields;
 
 namespace Lampwright.Metal;
 
@@ -81,7 +82,7 @@ public static class SheetPart
             return Stopped(told, spec, findings, check);
         }
 
-        var holes = HolePlaces.Of(spec, panels, findings);
+        var holes = FieldEdges.Keep(spec, HolePlaces.Of(spec, panels, findings), findings);
         var (blank, shift) = BlankOf(spec, panels, outer, holes);
         var folded = FoldOf(spec, panels, walk, holes, blank);
         if (check)

@@ -276,6 +276,12 @@ internal static class SpecCheck
             pattern.Within.X
         );
         need(
+            pattern.EdgeM is null || (pattern.EdgeM >= 0 && pattern.EdgeM <= most),
+            path + ".field.edge",
+            $"The edge of the field of hole {hole.Id}",
+            pattern.EdgeM ?? 0
+        );
+        need(
             Math.Abs(pattern.RingDiameterM) <= most && double.IsFinite(pattern.StartAngleRad),
             path + ".ring",
             $"The ring of hole {hole.Id}",

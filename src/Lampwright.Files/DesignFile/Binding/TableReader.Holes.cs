@@ -196,6 +196,7 @@ internal sealed partial class TableReader
         var shape = field.Shape("shape");
         var pitch = field.Optional("pitch");
         var staggered = field.Choice("layout") != "square";
+        var edge = field.Optional("edge");
         if (field.Size("within") is not { } within || pitch is null)
         {
             return (null, shape);
@@ -213,7 +214,7 @@ internal sealed partial class TableReader
             return (null, shape);
         }
 
-        return (new FieldLayout(pitch, staggered, within), shape);
+        return (new FieldLayout(pitch, staggered, within) { Edge = edge }, shape);
     }
 
     private HoleShape? OneSize(HoleKind kind, DocScalar scalar, string text) =>

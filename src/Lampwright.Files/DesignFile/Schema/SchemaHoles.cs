@@ -162,6 +162,13 @@ internal static class SchemaHoles
                 "Width and height of the field.",
                 required: true,
                 kind: KeyKind.TwoQuantities
+            )
+            .Length(
+                "edge",
+                "0 mm",
+                "1 m",
+                "Least metal between its holes and the edges and bends of the face or flange; holes that come nearer are left out.",
+                absent: "none are left out"
             );
         owner.Length(
             "points",

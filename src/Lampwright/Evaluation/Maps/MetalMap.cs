@@ -153,7 +153,10 @@ internal static class MetalMap
                 f.Within.Width.Nominal,
                 f.Within.Height.Nominal,
                 f.Staggered
-            ),
+            ) with
+            {
+                EdgeM = f.Edge?.Nominal,
+            },
             PointsLayout p => Metal.HolePattern.Points([
                 .. p.Points.Select(s => new Vec2(s.X?.Nominal ?? 0, s.Y?.Nominal ?? 0)),
             ]),

@@ -1,5 +1,6 @@
 using Lampwright.Findings;
 using Lampwright.Geometry;
+using Lampwright.Metal.Fields;
 
 namespace Lampwright.Metal;
 
@@ -31,7 +32,7 @@ internal static class TubePart
 
         var shape = new TubeShape(tube, spec.Sheet.ThicknessM, spec.Sheet.InsideRadiusM);
         var panels = Enumerable.Range(0, 4).Select(i => SideOf(shape, i)).ToList();
-        var holes = HolePlaces.Of(spec, panels, findings);
+        var holes = FieldEdges.Keep(spec, HolePlaces.Of(spec, panels, findings), findings);
         var blank = Wrap(spec, shape, panels, holes);
         var folded = Body(spec, shape, panels, holes, blank);
         if (check)
