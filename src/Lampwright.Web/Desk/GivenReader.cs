@@ -171,8 +171,8 @@ internal sealed class GivenReader
             case KeyKind.Table when isTop:
                 below.Add((path, key.Pattern, null));
                 break;
-            case KeyKind.Table when key.Absent == "none":
-                // Without the table there is no such thing, so the defaults of its keys are not in force.
+            case KeyKind.Table when key.Absent == "none" || key.Absent.EndsWith(" is used", StringComparison.Ordinal):
+                // Without the table there is no such thing, or another stands for it: the defaults of its keys are not in force.
                 var spare = new List<GivenField>();
                 Fields(path, key.Pattern, null, label, spare, below);
                 fields.AddRange(spare.Select(f => f with { Default = "", DefaultSource = "" }));
