@@ -87,6 +87,8 @@ internal static class FirstSearch
             Fixed = steps.Chosen?.Fixed is null ? kind : null,
             ContactLeastOhm = contact.Nominal / ContactScatter,
             ContactMostOhm = contact.Nominal * ContactScatter,
+            ContactBareOhm = 0,
+            ThresholdByFixed = threshold.Basis is ThresholdBasis.MeasuredCurrent or ThresholdBasis.MeasuredPair,
             AirMostK = airK,
             SwitchA = network.Spec.ContactMostA,
             BleedOhm = network.Spec.BleedOhm,

@@ -34,7 +34,7 @@ internal sealed partial class ChainBoxes
         _counts = new(model);
         ChainAxis Of(ChainValues.Ends ends, bool isFixed) =>
             new(!isFixed && model.Parallel ? ends.Closed : ends.Open, ends.Heat);
-        (_fixedUp, _fixedDown) = (Of(model.Fixed.Up, true), Of(model.Fixed.Down, true));
+        (_fixedUp, _fixedDown) = (Of(model.AimFixed.Up, true), Of(model.AimFixed.Down, true));
         (_switchedUp, _switchedDown) = (Of(model.Switched.Up, false), Of(model.Switched.Down, false));
         _order = [.. Enumerable.Range(0, model.Wanted.Length)];
         Limits = _limits;
@@ -84,8 +84,8 @@ internal sealed partial class ChainBoxes
                 return false;
             }
 
-            _up.Take(most, _model.Fixed.Up, _model.Switched.Up, _model.LowBoard);
-            _down.Take(least, _model.Fixed.Down, _model.Switched.Down, _model.HighBoard);
+            _up.Take(most, _model.AimFixed.Up, _model.Switched.Up, _model.LowBoard);
+            _down.Take(least, _model.AimFixed.Down, _model.Switched.Down, _model.HighBoard);
             var cut = false;
             if (!Edges(least, most, ref cut))
             {

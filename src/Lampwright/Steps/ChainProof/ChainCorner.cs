@@ -2,7 +2,7 @@ namespace Lampwright.Steps.ChainProof;
 
 /// <summary>Limits with everything at the end that hurts most, for single chains and for boxes.</summary>
 /// <remarks>
-/// Greatest currents flow with the threshold at its greatest, every resistance at its least and contacts new; the least one with all the other way
+/// Greatest currents flow with the threshold at its greatest, every resistance at its least and contacts without any; the least one with all the other way
 /// round and contacts worn. A box breaks a limit only if all of its chains do: the greatest of the low ends give less current than any
 /// chain of it, and heat that raises a resistance is counted with more current than flows, heat that lowers it is not counted.
 /// </remarks>
@@ -54,13 +54,13 @@ internal sealed class ChainCorner
     /// <summary>Square of the greatest current that a position of one chain carries, A².</summary>
     public double SquareThrough(ReadOnlySpan<int> at, int k)
     {
-        var amps = Through(at, at, k, true, Closed(at, _model.Switched.Low));
+        var amps = Through(at, at, k, true, Closed(at, _model.Switched.Bare));
         return amps * amps;
     }
 
     private bool Overloaded(ReadOnlySpan<int> least, ReadOnlySpan<int> most, bool one)
     {
-        var closed = Closed(most, one ? _model.Switched.Low : _model.Switched.Up);
+        var closed = Closed(most, one ? _model.Switched.Bare : _model.Switched.BareUp);
         for (var k = 0; k < most.Length; k++)
         {
             var amps = Through(least, most, k, one, closed);
@@ -88,7 +88,7 @@ internal sealed class ChainCorner
     // Open with all others closed in series, chosen by the selector, alone as a branch: the current is greatest then.
     private double Through(ReadOnlySpan<int> least, ReadOnlySpan<int> most, int k, bool one, double closed)
     {
-        var (ends, first) = one ? (_model.Switched.Low, _model.Fixed.Low) : (_model.Switched.Up, _model.Fixed.Up);
+        var (ends, first) = one ? (_model.Switched.Bare, _model.Fixed.Low) : (_model.Switched.BareUp, _model.Fixed.Up);
         if (_model.Parallel)
         {
             return Branch(least, most, k, ends, first);
@@ -176,7 +176,7 @@ internal sealed class ChainCorner
     // Heat at the low end lowers the resistance where the coefficient may have either sign.
     private double Brightest(ReadOnlySpan<int> at, bool one, double edge)
     {
-        var (ends, first) = one ? (_model.Switched.Low, _model.Fixed.Low) : (_model.Switched.Up, _model.Fixed.Up);
+        var (ends, first) = one ? (_model.Switched.Bare, _model.Fixed.Low) : (_model.Switched.BareUp, _model.Fixed.Up);
         var r0 = first.Open[at[0]] + (first.Heat[at[0]] * edge * edge);
         var chain = Closed(at, ends);
         if (_model.Parallel)

@@ -16,29 +16,29 @@ internal sealed class ChainError
     /// <summary>Worst error of one chain; infinite as soon as it comes to the cut-off.</summary>
     public double Of(ReadOnlySpan<int> at, double cutOff = double.PositiveInfinity)
     {
-        _low.Take(at, _model.Fixed.Low, _model.Switched.Low, _model.LowBoard);
-        _high.Take(at, _model.Fixed.High, _model.Switched.High, _model.HighBoard);
+        _low.Take(at, _model.AimFixed.Low, _model.Switched.Low, _model.LowBoard);
+        _high.Take(at, _model.AimFixed.High, _model.Switched.High, _model.HighBoard);
         return Worst(_low, _high, cutOff);
     }
 
     /// <summary>An error that no chain of a box betters.</summary>
     public double Least(ReadOnlySpan<int> least, ReadOnlySpan<int> most)
     {
-        _low.Take(most, _model.Fixed.Up, _model.Switched.Up, _model.LowBoard);
-        _high.Take(least, _model.Fixed.Down, _model.Switched.Down, _model.HighBoard);
+        _low.Take(most, _model.AimFixed.Up, _model.Switched.Up, _model.LowBoard);
+        _high.Take(least, _model.AimFixed.Down, _model.Switched.Down, _model.HighBoard);
         return Worst(_low, _high, double.PositiveInfinity);
     }
 
     /// <summary>Each wanted current's best combination with its least and greatest current, for one chain.</summary>
     public (int Combination, double LowA, double HighA)[] Steps(ReadOnlySpan<int> at)
     {
-        _low.Take(at, _model.Fixed.Low, _model.Switched.Low, _model.LowBoard);
-        _high.Take(at, _model.Fixed.High, _model.Switched.High, _model.HighBoard);
+        _low.Take(at, _model.AimFixed.Low, _model.Switched.Low, _model.LowBoard);
+        _high.Take(at, _model.AimFixed.High, _model.Switched.High, _model.HighBoard);
         var steps = new (int, double, double)[_model.Wanted.Length];
         for (var t = 0; t < steps.Length; t++)
         {
             var error = Nearest(_low, _high, t, out var c);
-            var (high, low) = (Current(_low, c, _model.HighV), Current(_high, c, _model.LowV));
+            var (high, low) = (Current(_low, c, _model.AimHighV), Current(_high, c, _model.AimLowV));
             steps[t] = double.IsFinite(error) ? (c, low, high) : (0, low, high);
         }
 
@@ -70,8 +70,8 @@ internal sealed class ChainError
         combination = from;
         for (var c = from; c < to; c++)
         {
-            var above = (Current(low, c, _model.HighV) / wanted) - 1;
-            var below = 1 - (Current(high, c, _model.LowV) / wanted);
+            var above = (Current(low, c, _model.AimHighV) / wanted) - 1;
+            var below = 1 - (Current(high, c, _model.AimLowV) / wanted);
             var error = Math.Max(0, Math.Max(above, below));
             if (error < best)
             {

@@ -21,6 +21,8 @@ internal sealed class ChainModel
         Spec = spec;
         Fixed = new(spec, fixedValues, isFixed: true);
         Switched = new(spec, switchedValues, isFixed: false);
+        var own = ChainValues.OwnShare(spec);
+        AimFixed = own == 0 ? Fixed : new(spec, Turned(fixedValues), isFixed: true);
         Order =
         [
             .. Enumerable
@@ -39,6 +41,7 @@ internal sealed class ChainModel
         var spread = nominal ? 0 : spec.ThresholdTolerance;
         var leads = nominal ? 0 : spec.LeadTolerance;
         (LowV, HighV) = (spec.Driver.ThresholdV * (1 - spread), spec.Driver.ThresholdV * (1 + spread));
+        (AimLowV, AimHighV) = (LowV * (1 - own), HighV * (1 + own));
         (LowLead, HighLead) = (spec.LeadOhm * (1 - leads), spec.LeadOhm * (1 + leads));
         Bleed = !Parallel && spec.BleedOhm is { } bleed ? bleed : double.PositiveInfinity;
         Floor = Parallel ? spec.FloorOhm : 0;
@@ -99,6 +102,18 @@ internal sealed class ChainModel
 
     public double HighV { get; }
 
+    /// <summary>Least threshold that errors count with: with that of a fixed part which the threshold was found with.</summary>
+    public double AimLowV { get; }
+
+    /// <summary>Greatest threshold that errors count with.</summary>
+    public double AimHighV { get; }
+
+    /// <summary>
+    /// The fixed position as errors count it. With a threshold of V = I0·R0 the current I0/(1 + C/R0) rises with R0, so the greatest current goes
+    /// with the part and the threshold both at their greatest.
+    /// </summary>
+    public ChainValues AimFixed { get; }
+
     public double LowLead { get; }
 
     public double HighLead { get; }
@@ -139,6 +154,21 @@ internal sealed class ChainModel
         && (Alike || Wanted.Length <= Combinations);
 
     public ChainValues Values(int position) => position == 0 ? Fixed : Switched;
+
+    // The same parts with the ends of their tolerance changed about; heat and air keep their sides.
+    private static PositionParts[][] Turned(IReadOnlyList<PositionParts[]> values) =>
+        [
+            .. values.Select(ways =>
+                ways.Select(p =>
+                        p with
+                        {
+                            First = p.First with { Tolerance = -p.First.Tolerance },
+                            Second = p.Second is { } b ? b with { Tolerance = -b.Tolerance } : null,
+                        }
+                    )
+                    .ToArray()
+            ),
+        ];
 
     /// <summary>The only combination that may meet a wanted current, or −1 where any may.</summary>
     public int Assigned(int target) =>

@@ -92,6 +92,18 @@ public sealed record ChainSearchSpec(
     /// <summary>Greatest resistance of a worn contact, which limits count with; null for <see cref="ContactMostOhm"/>.</summary>
     public double? ContactWornOhm { get; init; }
 
+    /// <summary>
+    /// Least resistance of a closed contact that limits of the greatest current count with; null for <see cref="ContactLeastOhm"/>. What can
+    /// hurt a part takes a contact without any resistance, as faults do; what is only a wrong step takes one that is new.
+    /// </summary>
+    public double? ContactBareOhm { get; init; }
+
+    /// <summary>
+    /// Whether the threshold was found by a current measured with <see cref="Fixed"/> itself: its tolerance t then stands in the threshold too and
+    /// moves a step of R by t·(1 − R0/R) instead of t·R0/R. Errors count it so; limits stay with the greater current.
+    /// </summary>
+    public bool ThresholdByFixed { get; init; }
+
     internal bool LimitsAtCorner => CornerLimits && Objective == ChainObjective.WorstCorner;
 
     /// <summary>Rating of one switch, null where it is not known.</summary>

@@ -115,7 +115,7 @@ internal static class ChainStock
         spec.LimitsAtCorner
             ? spec.Driver.ThresholdV
                 * (1 + spec.ThresholdTolerance)
-                / (ChainValues.Of(spec, parts, false).Low + ChainValues.ContactLeast(spec))
+                / (ChainValues.Of(spec, parts, false).Low + ChainValues.ContactBare(spec))
             : spec.Driver.ThresholdV / (parts.Ohm + spec.ContactOhm);
 
     private static bool Near(double a, double b) => Math.Abs(a - b) <= Same * Math.Abs(a);

@@ -44,6 +44,18 @@ internal sealed class ChainValues
             [.. corners.Select(c => c.HighHeat)]
         );
         Up = new(Rising(Low.Open), Rising(Low.Closed), Rising(Low.Heat));
+        Bare = Low;
+        BareUp = Up;
+        if (ContactBare(spec) is var bare && bare < least)
+        {
+            Bare = new(
+                [.. corners.Select(c => Open(c.Low, bare))],
+                [.. corners.Select(c => Closed(c.Low, bare))],
+                Low.Heat
+            );
+            BareUp = new(Rising(Bare.Open), Rising(Bare.Closed), Up.Heat);
+        }
+
         Down = new(Falling(High.Open), Falling(High.Closed), Falling(High.Heat));
         Width = parallel ? [.. Ohm.Select(x => -1 / x)] : Ohm;
         HasHeat = corners.Any(c => c.LowHeat != 0 || c.HighHeat != 0 || c.NominalHeat != 0);
@@ -86,6 +98,12 @@ internal sealed class ChainValues
 
     public Ends High { get; }
 
+    /// <summary>The low end with the contact that limits count with.</summary>
+    public Ends Bare { get; }
+
+    /// <summary>The same, never falling along the values.</summary>
+    public Ends BareUp { get; }
+
     public Ends Up { get; }
 
     public Ends Down { get; }
@@ -108,6 +126,12 @@ internal sealed class ChainValues
             ? spec.ContactOhm
             : Math.Min(spec.ContactOhm, spec.ContactLeastOhm ?? spec.ContactOhm);
 
+    /// <summary>Least resistance of a contact where a current could be too great.</summary>
+    public static double ContactBare(ChainSearchSpec spec) =>
+        spec.Objective == ChainObjective.Nominal
+            ? spec.ContactOhm
+            : Math.Min(ContactLeast(spec), spec.ContactBareOhm ?? double.PositiveInfinity);
+
     public static double ContactMost(ChainSearchSpec spec) =>
         spec.Objective == ChainObjective.Nominal
             ? spec.ContactOhm
@@ -124,9 +148,18 @@ internal sealed class ChainValues
 
         var volts = spec.Driver.ThresholdV;
         var spread = spec.Objective == ChainObjective.Nominal ? 0 : spec.ThresholdTolerance;
+        var own = OwnShare(spec);
         double Amps(double factor, double x) => factor * volts / (x + (isFixed ? 0 : spec.ContactOhm));
-        return corners.Settled(Amps(1, corners.Nominal), Amps(1 + spread, corners.Low), Amps(1 - spread, corners.High));
+        return corners.Settled(
+            Amps(1, corners.Nominal),
+            Amps((1 + spread) * (1 + own), corners.Low),
+            Amps((1 - spread) * (1 - own), corners.High)
+        );
     }
+
+    /// <summary>What the fixed part's tolerance makes the threshold off by, relative; 0 where it was not found with that part.</summary>
+    public static double OwnShare(ChainSearchSpec spec) =>
+        spec is { Objective: ChainObjective.WorstCorner, ThresholdByFixed: true, Fixed: { } own } ? own.Tolerance : 0;
 
     private static double[] Rising(double[] ends)
     {

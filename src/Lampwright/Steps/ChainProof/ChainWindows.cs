@@ -44,8 +44,8 @@ internal sealed class ChainWindows
         for (var t = 0; t < Least.Length; t++)
         {
             var (high, low) = (_model.Wanted[t] * (1 + e), _model.Wanted[t] * (1 - e));
-            Least[t] = _model.HighV / (high + _model.OffsetA);
-            Most[t] = low > 0 ? _model.LowV / (low + _model.OffsetA) : double.PositiveInfinity;
+            Least[t] = _model.AimHighV / (high + _model.OffsetA);
+            Most[t] = low > 0 ? _model.AimLowV / (low + _model.OffsetA) : double.PositiveInfinity;
             LeastHeat[t] = double.IsFinite(high) ? high * high : 0;
             MostHeat[t] = low > 0 ? low * low : 0;
         }

@@ -9,7 +9,7 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
     private static readonly double Slack = 1e-8;
 
     private readonly double[] _wanted = OwnCircuit.Wanted(s);
-    private readonly Dictionary<(bool, int, int), OwnCircuit.End> _ends = [];
+    private readonly Dictionary<(bool, int, int, bool), OwnCircuit.End> _ends = [];
 
     /// <summary>The first line that does not hold, in words; null when the proof stands.</summary>
     public string? Fault()
@@ -133,7 +133,7 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
             case ClosedBy.Power:
                 return Enumerable.Range(0, least.Length).Any(k => Overloaded(least, most, k));
             case ClosedBy.CornerCurrent:
-                return AllAt(most, least, -1, s).Max() > CornerTop() * (1 - 1e-10);
+                return AllAt(most, least, -1, OwnCorner.Bare(s)).Max() > CornerTop() * (1 - 1e-10);
             case ClosedBy.CornerLeast:
                 var worn = s with { ContactMostOhm = Math.Max(OwnCircuit.Contact(s, 1), s.ContactWornOhm ?? 0) };
                 return AllAt(most, least, 1, worn).Min() < s.CornerLeastA * (1 + 1e-10);
@@ -226,8 +226,8 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
     // No chain of the box has a smaller current at its high end, or a greater one at its low end, than these.
     private bool Missed(int t, int[] least, int[] most)
     {
-        OwnCircuit.End[] lows = [.. least.Select((a, k) => Extreme(k, a, most[k], -1))];
-        OwnCircuit.End[] highs = [.. least.Select((a, k) => Extreme(k, a, most[k], 1))];
+        OwnCircuit.End[] lows = [.. least.Select((a, k) => Extreme(k, a, most[k], -1, true))];
+        OwnCircuit.End[] highs = [.. least.Select((a, k) => Extreme(k, a, most[k], 1, true))];
         for (var c = 0; c < OwnCircuit.Combinations(s); c++)
         {
             if (s.OneAfterAnother && c != t)
@@ -235,8 +235,8 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
                 continue;
             }
 
-            var above = (OwnCircuit.Amps(s, c, lows, -1) / _wanted[t]) - 1;
-            var below = 1 - (OwnCircuit.Amps(s, c, highs, 1) / _wanted[t]);
+            var above = (OwnCircuit.Amps(s, c, lows, -1, true) / _wanted[t]) - 1;
+            var below = 1 - (OwnCircuit.Amps(s, c, highs, 1, true) / _wanted[t]);
             if (Math.Max(above, below) < error * (1 - Slack))
             {
                 return false;
@@ -246,15 +246,15 @@ internal sealed class CertificateChecker(ChainSearchSpec s, ChainCertificate pro
         return true;
     }
 
-    private OwnCircuit.End Extreme(int k, int from, int to, int side)
+    private OwnCircuit.End Extreme(int k, int from, int to, int side, bool aim = false)
     {
         var (cold, heat) = (side < 0 ? 0 : double.MaxValue, side < 0 ? double.MinValue : double.MaxValue);
         for (var i = from; i <= to; i++)
         {
-            if (!_ends.TryGetValue((k == 0, i, side), out var end))
+            if (!_ends.TryGetValue((k == 0, i, side, aim), out var end))
             {
-                end = OwnCircuit.Of(s, Values(k)[i][0], side, k == 0);
-                _ends[(k == 0, i, side)] = end;
+                end = OwnCircuit.Of(s, Values(k)[i][0], side, k == 0, aim);
+                _ends[(k == 0, i, side, aim)] = end;
             }
 
             (cold, heat) =

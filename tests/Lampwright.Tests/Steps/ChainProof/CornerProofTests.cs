@@ -48,14 +48,20 @@ public sealed class CornerProofTests
             var told = $"round {round}: {got.WorstError}, brute force {best}, {got.CasesClosed} cases, {spec}";
             Assert.True(got.Proven, told);
             Assert.True(double.IsFinite(best) == got.Found, told);
-            Assert.Null(new CertificateChecker(spec, got.Certificate!, got.Found ? got.WorstError : 1e9).Fault());
+            if (got.Certificate is { } proof)
+            {
+                Assert.Null(new CertificateChecker(spec, proof, got.Found ? got.WorstError : 1e9).Fault());
+            }
+
             if (!got.Found)
             {
+                // Without a single value that a position may take there is nothing to prove.
                 none++;
                 Assert.NotEqual("", got.Missing!.Words);
                 continue;
             }
 
+            Assert.NotNull(got.Certificate);
             found++;
             Assert.True(Math.Abs(got.WorstError - best) <= (2e-9 * best) + 1e-12, told);
             Assert.True(OwnCircuit.KeepsLimits(spec, got.Parts) && BruteForce.Counts([.. got.Parts]), told);
@@ -65,6 +71,40 @@ public sealed class CornerProofTests
 
         Assert.True(found >= Rounds / 3, $"{found} found, {none} without a chain");
         Assert.True(bitten >= Rounds / 5, $"limits changed the answer in {bitten} of {found}");
+    }
+
+    [Fact]
+    public void The_tolerance_of_a_part_that_the_threshold_was_found_with_is_nothing_at_that_part_and_grows_towards_the_dim_end()
+    {
+        // I0 measured at R0 itself: the true current of a step is I0·R0/(R0 + C), so R0 ± t moves it by t·(1 − R0/R).
+        const double T = 0.05;
+        StockPart[] stock = [new(0.5, 9)];
+        var spec = new ChainSearchSpec(
+            Arrangement.SeriesChain,
+            [2, 0.2 / 0.6],
+            1,
+            stock,
+            new(0.2, 0.06, 0, 0.9),
+            0,
+            0,
+            5
+        )
+        {
+            Fixed = new(0.1, 9, T),
+            ThresholdByFixed = true,
+        };
+        var steps = ChainSearch.Find(spec).Steps;
+        Assert.Equal(2, steps[0].LowA, 9);
+        Assert.Equal(2, steps[0].HighA, 9);
+        foreach (var (got, sign) in new[] { (steps[1].HighA, 1), (steps[1].LowA, -1) })
+        {
+            var r0 = 0.1 * (1 + (sign * T));
+            Assert.Equal(2 * r0 / (r0 + 0.5), got, 9);
+            Assert.Equal(sign * T * (1 - (0.1 / 0.6)), (got / (0.2 / 0.6)) - 1, 2e-3);
+        }
+
+        var apart = ChainSearch.Find(spec with { ThresholdByFixed = false }).Steps;
+        Assert.True(apart[1].HighA < steps[1].HighA && apart[0].HighA > steps[0].HighA);
     }
 
     private static ChainSearchSpec Free(
@@ -93,6 +133,9 @@ public sealed class CornerProofTests
             WithCertificate = true,
             CornerLimits = true,
             ContactWornOhm = 0.02,
+            ContactBareOhm = round % 4 == 3 ? null : 0,
+            Fixed = round % 4 == 1 ? spec.Stock.MinBy(p => p.Ohm) : null,
+            ThresholdByFixed = round % 4 == 1,
             LeastA = null,
             CornerMostA = null,
         };
@@ -137,7 +180,11 @@ public sealed class CornerProofTests
 
     private static double Extreme(ChainSearchSpec s, ChainSearchResult best, int side)
     {
-        var all = s with { OneAfterAnother = false, ContactMostOhm = side > 0 ? 0.02 : s.ContactMostOhm };
+        var all = OwnCorner.Bare(s) with
+        {
+            OneAfterAnother = false,
+            ContactMostOhm = side > 0 ? 0.02 : s.ContactMostOhm,
+        };
         OwnCircuit.End[] ends = [.. best.Parts.Select((p, j) => OwnCircuit.Of(s, p, side, j == 0))];
         var amps = Enumerable.Range(0, OwnCircuit.Combinations(all)).Select(c => OwnCircuit.Amps(all, c, ends, side));
         return side < 0 ? amps.Max() : amps.Min();

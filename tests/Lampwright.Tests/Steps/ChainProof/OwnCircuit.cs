@@ -14,6 +14,10 @@ internal static class OwnCircuit
     public static double Volts(ChainSearchSpec s, int side) =>
         s.Driver.ThresholdV * (1 - (IsNominal(s) ? 0 : side * s.ThresholdTolerance));
 
+    /// <summary>Tolerance of a fixed part that the threshold was found with, as V = I0·R0.</summary>
+    public static double Own(ChainSearchSpec s) =>
+        !IsNominal(s) && s.ThresholdByFixed && s.Fixed is { } own ? own.Tolerance : 0;
+
     public static double Lead(ChainSearchSpec s, int side) =>
         s.LeadOhm * (1 + (IsNominal(s) ? 0 : side * s.LeadTolerance));
 
@@ -39,9 +43,20 @@ internal static class OwnCircuit
         return new(cold, alpha * p.RisePerWattK * x * cold);
     }
 
-    public static End Of(ChainSearchSpec s, PositionParts p, int side, bool isFixed)
+    /// <summary>A position; as errors see it, the fixed part that made the threshold greater is itself greater by as much.</summary>
+    public static End Of(ChainSearchSpec s, PositionParts p, int side, bool isFixed, bool aim = false)
     {
-        var end = Of(s, p.First, side);
+        var end = Of(
+            s,
+            aim && isFixed && Own(s) > 0
+                ? p.First with
+                {
+                    Ohm = p.First.Ohm * (1 - (side * Own(s))),
+                    Tolerance = 0,
+                }
+                : p.First,
+            side
+        );
         if (p.Second is { } second)
         {
             var b = Of(s, second, side);
@@ -58,7 +73,7 @@ internal static class OwnCircuit
 
         if (s.Arrangement == Arrangement.ParallelBranches)
         {
-            var amps = Volts(s, side) / (end.Cold + (isFixed ? 0 : s.ContactOhm));
+            var amps = Volts(s, side) * (1 - (side * Own(s))) / (end.Cold + (isFixed ? 0 : s.ContactOhm));
             end = new(end.Cold + (end.Heat * amps * amps), 0);
         }
 
@@ -66,8 +81,9 @@ internal static class OwnCircuit
     }
 
     /// <summary>Current of a combination with every position at one end.</summary>
-    public static double Amps(ChainSearchSpec s, int combination, IReadOnlyList<End> ends, int side)
+    public static double Amps(ChainSearchSpec s, int combination, IReadOnlyList<End> ends, int side, bool aim = false)
     {
+        var volts = Volts(s, side) * (aim ? 1 - (side * Own(s)) : 1);
         var (contact, lead) = (Contact(s, side), Lead(s, side));
         var (cold, heat, siemens) = (lead, 0.0, 0.0);
         for (var k = 1; k < ends.Count; k++)
@@ -105,7 +121,7 @@ internal static class OwnCircuit
                     ? floor + (siemens > 0 ? 1 / ((1 / first) + (1 / (lead + (1 / siemens)))) : first)
                 : s.BleedOhm is { } b ? first + (chain * b / (b + chain + unsensed))
                 : first + chain;
-            var next = Math.Max(0, (Volts(s, side) / total) - s.Driver.OffsetA);
+            var next = Math.Max(0, (volts / total) - s.Driver.OffsetA);
             if (Math.Abs(next - amps) <= 1e-15 * amps)
             {
                 break;
@@ -137,7 +153,7 @@ internal static class OwnCircuit
             [
                 .. Enumerable
                     .Range(0, Combinations(s))
-                    .Select(c => Amps(s, c, [.. parts.Select((p, k) => Of(s, p, side, k == 0))], side)),
+                    .Select(c => Amps(s, c, [.. parts.Select((p, k) => Of(s, p, side, k == 0, true))], side, true)),
             ];
         var (high, low) = (All(-1), All(1));
         return Wanted(s)

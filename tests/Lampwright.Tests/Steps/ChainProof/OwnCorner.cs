@@ -19,7 +19,7 @@ internal static class OwnCorner
         }
 
         var worn = all with { ContactMostOhm = Math.Max(OwnCircuit.Contact(s, 1), s.ContactWornOhm ?? 0) };
-        return All(all, parts, -1).Max() <= most * (1 + Slack)
+        return All(Bare(all), parts, -1).Max() <= most * (1 + Slack)
             && All(worn, parts, 1).Min() >= (s.CornerLeastA ?? 0) * (1 - Slack);
     }
 
@@ -30,10 +30,17 @@ internal static class OwnCorner
             || parts
                 .Skip(1)
                 .All(p =>
-                    OwnCircuit.Volts(s, -1) / (OwnCircuit.Of(s, p, -1, false).Cold + OwnCircuit.Contact(s, -1))
+                    OwnCircuit.Volts(s, -1) / (OwnCircuit.Of(s, p, -1, false).Cold + OwnCircuit.Contact(Bare(s), -1))
                     <= (s.SwitchA ?? 1e99) * (1 + Slack)
                 )
         );
+
+    /// <summary>The question with contacts as limits of the greatest current count them.</summary>
+    public static ChainSearchSpec Bare(ChainSearchSpec s) =>
+        s with
+        {
+            ContactLeastOhm = s.ContactBareOhm ?? s.ContactLeastOhm,
+        };
 
     /// <summary>Whether both parts of a position bear a current, each at the resistance that is worst for it.</summary>
     public static bool KeepsPower(ChainSearchSpec s, PositionParts p, double amps)
@@ -77,6 +84,7 @@ internal static class OwnCorner
     public static double MostThrough(ChainSearchSpec all, OwnCircuit.End[] ends, OwnCircuit.End fixedMost, int k)
     {
         var worst = 0.0;
+        all = Bare(all);
         for (var c = 0; c < OwnCircuit.Combinations(all); c++)
         {
             worst = Math.Max(
