@@ -69,10 +69,22 @@ internal static class RandomParts
     }
 
     private static HoleShape Shape(Random random) =>
-        random.Next(3) switch
+        random.Next(4) switch
         {
             0 => HoleShape.Round(0.003),
             1 => HoleShape.Slot(0.005, 0.002),
-            _ => HoleShape.Rectangle(0.004, 0.003, 0.0005),
+            2 => HoleShape.Rectangle(0.004, 0.003, 0.0005),
+            _ => HoleShape.Of(Angled, 0.0003),
         };
+
+    /// <summary>An angle with a slanted side, clockwise, its zero off its middle.</summary>
+    private static Outline Angled { get; } =
+        new([
+            new(new(-0.001, -0.001)),
+            new(new(-0.001, 0.002)),
+            new(new(0.0002, 0.002)),
+            new(new(0.0004, 0.0003)),
+            new(new(0.002, 0.0003)),
+            new(new(0.0024, -0.001)),
+        ]);
 }
