@@ -113,6 +113,17 @@ internal sealed partial class TableReader
             );
         }
 
+        if (array.Items.Count == 0 && string.Equals(key, "air", StringComparison.Ordinal))
+        {
+            // An empty way would be taken for no way told, which is free air onto the sink: the opposite of what it says.
+            context.Wrong(
+                array,
+                Join(key),
+                "names nothing that the air passes",
+                $"what it passes, in order, as in {Schema.KeyExamples.Of(rule)}; without the key it passes the sink alone"
+            );
+        }
+
         for (var i = 0; i < Math.Min(array.Items.Count, MostItems); i++)
         {
             if (array.Items[i] is DocScalar { Kind: ScalarKind.Text } scalar)

@@ -17,6 +17,14 @@ public sealed class ProblemTests
     }
 
     [Fact]
+    public void An_empty_way_of_the_air_is_not_taken_for_free_air()
+    {
+        var problem = One("format = 1\n[fan.main]\nair = []\n");
+        Assert.Equal("fan.main.air", problem.Path);
+        Assert.Contains("the sink alone", problem.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void All_problems_of_a_file_are_told_at_once_and_the_rest_is_bound()
     {
         var loaded = Load(
