@@ -30,6 +30,9 @@ internal static class Goals
             ("field-5000", "5,000 holes", () => Field(5000), double.NaN, "ms"),
             ("field-10000", "10,000 holes", () => Field(10000), double.NaN, "ms"),
             ("field-20000", "20,000 holes", () => Field(20000), double.NaN, "ms"),
+            ("bends", "order of 12 bends on a brake with 8 fingers", () => Bends(isFree: true), 1000, "ms"),
+            ("bends-none", "proof that a part of 12 bends has none", () => Bends(isFree: false), 1000, "ms"),
+            ("bend-cards", "from the file to the bend cards of a light with 20 parts", BendCards, 3000, "ms"),
             (
                 "twenty",
                 "from the file to templates, DXF, SVG of 20 parts, cold",
@@ -120,6 +123,25 @@ internal static class Goals
     }
 
     private static Measured Fold() => Warm(() => MetalMeasures.Fold(MetalMeasures.TwelveBends, 12, 200));
+
+    private static Measured Bends(bool isFree)
+    {
+        var part = MetalMeasures.Fold(BendMeasures.Hat, 12, 0).Folded!;
+        return Warm(() => BendMeasures.Plan(part, isFree), 21);
+    }
+
+    private static Measured BendCards()
+    {
+        var path = MetalMeasures.LightOfTwentyParts();
+        try
+        {
+            return Warm(() => BendMeasures.Cards(path), 11);
+        }
+        finally
+        {
+            Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
+        }
+    }
 
     private static Measured Field(int holes)
     {

@@ -41,6 +41,7 @@ internal static class MetalTables
         }
 
         cells.On(screen, "Blanks");
+        BendTables.Show(screen, metal.Bending.Value);
         return true;
     }
 }

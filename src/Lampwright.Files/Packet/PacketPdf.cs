@@ -23,6 +23,7 @@ public static class PacketPdf
         PartPages.Draw(book);
         MarkingOutPage.Draw(book);
         DrillPage.Draw(book);
+        BendCardsPage.Draw(book);
         JointsPage.Draw(book);
 
         // While a stop stands against wires from this driver, no sheet says how to run them or what to measure on them.

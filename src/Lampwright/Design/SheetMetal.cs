@@ -58,6 +58,61 @@ public sealed record Brake
 
     /// <summary>Thickest mild steel that it bends over its length, m; null is not checked.</summary>
     public Value? Capacity { get; init; }
+
+    /// <summary>What of it is in the way of a part.</summary>
+    public BrakeShape Shape { get; init; } = new();
+}
+
+/// <summary>What of a brake stands in the way of a part: fingers, and the heights and depths of its section, or the section itself. Metres.</summary>
+/// <remarks>Defaults are those of a small hand brake with fingers: common practice, no source.</remarks>
+public sealed record BrakeShape
+{
+    /// <summary>Widths of the fingers; null is not given, empty says that there are none.</summary>
+    public IReadOnlyList<Value>? Fingers { get; init; }
+
+    /// <summary>Height of the fingers up to the clamp's beam.</summary>
+    public Value FingerHeight { get; init; } = Usual(0.05, "finger_height");
+
+    /// <summary>Depth of the fingers from the nose back.</summary>
+    public Value FingerDepth { get; init; } = Usual(0.05, "finger_depth");
+
+    /// <summary>Height of the clamp's beam above the fingers.</summary>
+    public Value BeamHeight { get; init; } = Usual(0.06, "beam_height");
+
+    /// <summary>Depth of the bed.</summary>
+    public Value BedDepth { get; init; } = Usual(0.2, "bed_depth");
+
+    /// <summary>Depth of the apron.</summary>
+    public Value ApronDepth { get; init; } = Usual(0.06, "apron_depth");
+
+    /// <summary>Thickness of the apron.</summary>
+    public Value ApronThickness { get; init; } = Usual(0.03, "apron_thickness");
+
+    /// <summary>How far the clamp lifts.</summary>
+    public Value Opening { get; init; } = Usual(0.03, "opening");
+
+    /// <summary>Least metal under the clamp.</summary>
+    public Value LeastHold { get; init; } = Usual(0.008, "least_hold");
+
+    /// <summary>What may stay without a finger at each end of a bend.</summary>
+    public Value EndGap { get; init; } = Usual(0.005, "end_gap");
+
+    /// <summary>What may stay open between two fingers.</summary>
+    public Value FingerGap { get; init; } = Usual(0.003, "finger_gap");
+
+    /// <summary>Section of a finger from the foremost edge of its nose; empty takes the heights.</summary>
+    public IReadOnlyList<Spot> Nose { get; init; } = [];
+
+    /// <summary>Section of the clamp's beam, from the same point; empty takes the heights.</summary>
+    public IReadOnlyList<Spot> Clamp { get; init; } = [];
+
+    /// <summary>Section of the bed from the apron's axis; empty takes the depth.</summary>
+    public IReadOnlyList<Spot> Bed { get; init; } = [];
+
+    /// <summary>Section of the apron as it lies level, from its axis; empty takes depth and thickness.</summary>
+    public IReadOnlyList<Spot> Apron { get; init; } = [];
+
+    private static Value Usual(double metres, string key) => new(metres, 0, Origin.Default, "brake." + key);
 }
 
 /// <summary>A folded part: a face with a tree of flanges; or panels of a funnel; or the mirror of another.</summary>

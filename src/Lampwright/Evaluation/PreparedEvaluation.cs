@@ -44,6 +44,7 @@ public sealed class PreparedEvaluation
     private readonly BoardReading? _board;
     private readonly MetalRows _metal;
     private readonly List<Lampwright.Metal.BlankSketch> _sketches = [];
+    private readonly Lazy<Answers.BendingAnswer> _bending;
     private readonly AssemblyRows _assembly;
     private readonly List<TiltRows> _tilts = [];
     private readonly List<ArmRows> _arms = [];
@@ -85,6 +86,7 @@ public sealed class PreparedEvaluation
 
         _picture = _light?.Inputs.Light is { } model ? LightBuild.Picture(model) : [];
         _metal = new(made, _variables, _outputs);
+        _bending = new(() => BendPlans.Of(design, made));
         _assembly = new(things, fitUp, _metal, _variables, _outputs);
         _rowParts.Add(_metal);
         _rowParts.Add(_assembly);
@@ -204,6 +206,7 @@ public sealed class PreparedEvaluation
 
         // The box at rest and over time costs as much as all the rest at nominal: it speaks with the bands, while typing goes on.
         var boxFindings = _box is not null && bands.Draws > 0 ? BoxFindings.Of(_box) : [];
+        var bendFindings = bands.Draws > 0 ? _bending.Value.Findings : [];
         var (readings, readingFindings) = ReadingsBuild.Of(_design, _readings, steps, heat, bands.Draws > 0);
         return new()
         {
@@ -214,7 +217,7 @@ public sealed class PreparedEvaluation
             Board = _board is null ? null : BoardBuild.Of(_board, _light, bands),
             Heat = heat,
             Light = _settled?.Inputs.Light is { } model ? LightBuild.Of(_settled, model, bands, _picture) : null,
-            Metal = _metal.Parts.Count + _sketches.Count > 0 ? MetalBuild.Of(_metal, _sketches, bands) : null,
+            Metal = _metal.Parts.Count + _sketches.Count > 0 ? MetalBuild.Of(_metal, _sketches, _bending, bands) : null,
             FitUp = _assembly.Things.Count > 0 ? FitUpBuild.Of(_assembly, bands) : null,
             Balance =
                 _tilts.Count + _arms.Count + _stands.Count > 0
@@ -225,6 +228,7 @@ public sealed class PreparedEvaluation
             [
                 .. Said(_findings)
                     .Concat(boxFindings)
+                    .Concat(bendFindings)
                     .Concat(readingFindings)
                     .Distinct()
                     .OrderByDescending(f => f.Severity),

@@ -357,6 +357,7 @@ public static partial class MetalRules
             SmallRelief,
             HoleUnderHem,
             .. Bench,
+            .. Order,
         ];
     }
 }

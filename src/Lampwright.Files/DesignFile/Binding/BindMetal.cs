@@ -1,5 +1,6 @@
 using Lampwright.Design;
 using Lampwright.Files.DesignFile.Document;
+using Lampwright.Quantities;
 
 namespace Lampwright.Files.DesignFile.Binding;
 
@@ -26,7 +27,49 @@ internal static class BindMetal
             NoseRadius = r.Optional("nose_radius"),
             NoseBack = r.Optional("nose_back"),
             Capacity = r.Optional("capacity"),
+            Shape = new()
+            {
+                Fingers = r.Has("fingers") ? r.Quantities("fingers") : NotGiven(r, "fingers"),
+                FingerHeight = r.WithDefault("finger_height"),
+                FingerDepth = r.WithDefault("finger_depth"),
+                BeamHeight = r.WithDefault("beam_height"),
+                BedDepth = r.WithDefault("bed_depth"),
+                ApronDepth = r.WithDefault("apron_depth"),
+                ApronThickness = r.WithDefault("apron_thickness"),
+                Opening = r.WithDefault("opening"),
+                LeastHold = r.WithDefault("least_hold"),
+                EndGap = r.WithDefault("end_gap"),
+                FingerGap = r.WithDefault("finger_gap"),
+                Nose = Section(r, "nose"),
+                Clamp = Section(r, "clamp"),
+                Bed = Section(r, "bed"),
+                Apron = Section(r, "apron"),
+            },
         };
+
+    private static IReadOnlyList<Value>? NotGiven(TableReader r, string key)
+    {
+        // Asked for all the same, so that the schema and the reader keep to one another.
+        _ = r.Quantities(key);
+        return null;
+    }
+
+    private static IReadOnlyList<Spot> Section(TableReader r, string key)
+    {
+        var corners = r.Spots(key);
+        if (corners.Any(c => c.X is null || c.Y is null) || (r.Has(key) && corners.Count < 3))
+        {
+            r.Context.Wrong(
+                r.Node(key)!,
+                $"{r.Path}.{key}",
+                "is no section",
+                "three corners or more, each [x, y] in lengths"
+            );
+            return [];
+        }
+
+        return corners;
+    }
 
     public static Part Part(TableReader r)
     {

@@ -81,7 +81,8 @@ internal static class SchemaMetal
             source: "painted sheet; common practice, no source"
         );
 
-        top.Table("brake", "The brake.")
+        var brake = top.Table("brake", "The brake.");
+        brake
             .Length(
                 "length",
                 "50 mm",
@@ -128,6 +129,7 @@ internal static class SchemaMetal
                 "Thickest mild steel (340 MPa) it bends over its whole length.",
                 absent: "not checked"
             );
+        SchemaBrake.Shape(brake);
     }
 
     private static void Part(SchemaList top)

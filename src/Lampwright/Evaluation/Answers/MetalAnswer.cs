@@ -9,6 +9,9 @@ public sealed record MetalAnswer(IReadOnlyList<PartAnswer> Parts)
 {
     /// <summary>What can be drawn of parts that have no blank, so that the places of their findings are seen.</summary>
     public IReadOnlyList<BlankSketch> Sketches { get; init; } = [];
+
+    /// <summary>The order of bending of every part; looked for when first asked for.</summary>
+    public Lazy<BendingAnswer> Bending { get; init; } = new(new BendingAnswer(null, false, [], []));
 }
 
 /// <summary>One folded part.</summary>

@@ -9,7 +9,12 @@ namespace Lampwright.Evaluation.Build;
 /// <summary>Lays out the answer of the station metal.</summary>
 internal static class MetalBuild
 {
-    public static MetalAnswer Of(MetalRows rows, IReadOnlyList<BlankSketch> sketches, Bands bands) =>
+    public static MetalAnswer Of(
+        MetalRows rows,
+        IReadOnlyList<BlankSketch> sketches,
+        Lazy<BendingAnswer> bending,
+        Bands bands
+    ) =>
         new([
             .. rows.Parts.Select(
                 (part, i) =>
@@ -33,5 +38,6 @@ internal static class MetalBuild
         ])
         {
             Sketches = sketches,
+            Bending = bending,
         };
 }

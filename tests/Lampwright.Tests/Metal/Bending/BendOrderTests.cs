@@ -206,16 +206,24 @@ public sealed class BendOrderTests
             brake.ClosingRad
         );
         var present = Enumerable.Repeat(true, part.Faces.Count).ToArray();
+        StrokeChecks Anew(Stroke stroke, ClampedSide side) => new(tree, plates, solids, stroke, side);
+
+        // What a look costs is kept for large parts alone; small ones are looked at anew in every order, so that nothing kept can be wrong unseen.
+        var kept =
+            strokes.Count <= 4
+                ? null
+                : strokes
+                    .SelectMany(s => Enum.GetValues<ClampedSide>().Select(side => (s, side)))
+                    .ToDictionary(k => k, k => Anew(k.s, k.side));
+        bool Goes(ulong done, Stroke stroke, ClampedSide side) =>
+            (kept?[(stroke, side)] ?? Anew(stroke, side)).At(done, present, solids.Fingers, out _).Obstacle
+            == Obstacle.None;
         bool On(ulong done, List<Stroke> left) =>
             left.Count == 0
             || left.Exists(s =>
                 Enum.GetValues<ClampedSide>()
-                    .Where(side => side == ClampedSide.Parent || s.Bends.Count == 1)
-                    .Any(side =>
-                        new StrokeChecks(tree, plates, solids, s, side)
-                            .At(done, present, solids.Fingers, out _)
-                            .Obstacle == Obstacle.None
-                    ) && On(s.Bends.Aggregate(done, (bits, b) => bits | 1UL << b), left.FindAll(o => o != s))
+                    .Any(side => (side == ClampedSide.Parent || s.Bends.Count == 1) && Goes(done, s, side))
+                && On(s.Bends.Aggregate(done, (bits, b) => bits | 1UL << b), left.FindAll(o => o != s))
             );
         return On(0, strokes);
     }

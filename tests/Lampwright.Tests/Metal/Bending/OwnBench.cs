@@ -15,6 +15,13 @@ internal sealed class OwnBench(PartResult result, BrakeMachine machine)
     private readonly FoldedPart folded = result.Folded!;
     private readonly double t = result.Spec.Sheet.ThicknessM;
 
+    // Drawn once: what a stage asks for at every degree again.
+    private readonly Dictionary<string, List<Vec2>> strewn = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, BlankBend[]> chains = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (Vec3 At, Vec3 Along, Vec3 Across, double Angle, double Allowance)> axes = new(
+        StringComparer.Ordinal
+    );
+
     /// <summary>How deep the part reaches into the machine in a stage at worst, metres, and where.</summary>
     public (double DepthM, string Where) Worst(
         IReadOnlyCollection<string> made,
@@ -37,11 +44,16 @@ internal sealed class OwnBench(PartResult result, BrakeMachine machine)
             var angle = degrees * Math.PI / 180;
             foreach (var face in folded.Faces)
             {
-                foreach (var p in Strewn(face))
+                // All that is done to one flat at one angle is rigid: four points tell where the others are.
+                Vec3 At(Vec2 p, double z) =>
+                    Machine(p, z, face.Face, made, flange, angle, side, bend, clamped, back + nose);
+                var zero = At(default, 0);
+                var (x, y, z) = (At(new(1, 0), 0) - zero, At(new(0, 1), 0) - zero, At(default, 1) - zero);
+                foreach (var depth in (double[])[-0.0001, 0.0001 - t])
                 {
-                    foreach (var depth in (double[])[-0.0001, 0.0001 - t])
+                    foreach (var p in Strewn(face))
                     {
-                        var at = Machine(p, depth, face.Face, made, flange, angle, side, bend, clamped, back + nose);
+                        var at = zero + (x * p.X) + (y * p.Y) + (z * depth);
                         var hit = Depth(at, angle, back, rowFrom, rowWidth, degrees > 0 && face.Face != flange);
                         if (hit > worst)
                         {
@@ -59,6 +71,16 @@ internal sealed class OwnBench(PartResult result, BrakeMachine machine)
 
     /// <summary>Points over a flat, on the blank.</summary>
     private List<Vec2> Strewn(FoldedFace face)
+    {
+        if (strewn.TryGetValue(face.Face, out var known))
+        {
+            return known;
+        }
+
+        return strewn[face.Face] = StrewnAnew(face);
+    }
+
+    private List<Vec2> StrewnAnew(FoldedFace face)
     {
         var rim = face.Flat.Points(1e-4);
         var (least, most) = face.Flat.Box;
@@ -84,14 +106,13 @@ internal sealed class OwnBench(PartResult result, BrakeMachine machine)
             }
         }
 
-        return points.ConvertAll(p => OnBlank(face.Frame.Out(new(p.X, p.Y, 0)), face.Face));
-    }
-
-    /// <summary>A point of the folded skin back on the blank.</summary>
-    private Vec2 OnBlank(Vec3 p, string face)
-    {
-        var q = new Proof.OwnFold(result).Unfold(p, face);
-        return new(q.X, q.Y);
+        // Back on the blank.
+        var fold = new Proof.OwnFold(result);
+        return points.ConvertAll(p =>
+        {
+            var q = fold.Unfold(face.Frame.Out(new(p.X, p.Y, 0)), face.Face);
+            return new Vec2(q.X, q.Y);
+        });
     }
 
     private Vec3 Machine(
@@ -117,8 +138,10 @@ internal sealed class OwnBench(PartResult result, BrakeMachine machine)
             at = Turned(b, at, AngleOf(b.Flange), b.Flange == active && side == ClampedSide.Flange, back: false);
         }
 
-        foreach (var b in Chain(clamped).Reverse())
+        var held = Chain(clamped);
+        for (var i = held.Length - 1; i >= 0; i--)
         {
+            var b = held[i];
             at = Turned(b, at, AngleOf(b.Flange), b.Flange == active && side == ClampedSide.Flange, back: true);
         }
 
@@ -191,16 +214,33 @@ internal sealed class OwnBench(PartResult result, BrakeMachine machine)
         return inside;
     }
 
-    private IEnumerable<BlankBend> Chain(string face)
+    private BlankBend[] Chain(string face)
     {
-        while (face != "face")
+        if (!chains.TryGetValue(face, out var chain))
         {
-            yield return blank.Bends.Single(b => b.Flange == face);
-            face = ParentOf(face);
+            var bends = new List<BlankBend>();
+            for (var f = face; f != "face"; f = ParentOf(f))
+            {
+                bends.Add(blank.Bends.Single(b => b.Flange == f));
+            }
+
+            chains[face] = chain = [.. bends];
         }
+
+        return chain;
     }
 
     private (Vec3 At, Vec3 Along, Vec3 Across, double Angle, double Allowance) Axis(BlankBend bend)
+    {
+        if (!axes.TryGetValue(bend.Flange, out var axis))
+        {
+            axes[bend.Flange] = axis = AxisAnew(bend, t);
+        }
+
+        return axis;
+    }
+
+    private static (Vec3 At, Vec3 Along, Vec3 Across, double Angle, double Allowance) AxisAnew(BlankBend bend, double t)
     {
         var (a, b) = (bend.InnerTangent.A, bend.InnerTangent.B);
         var along = (b - a).Unit;
