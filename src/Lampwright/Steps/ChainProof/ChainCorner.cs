@@ -86,12 +86,29 @@ internal sealed class ChainCorner
     }
 
     // Open with all others closed in series, chosen by the selector, alone as a branch: the current is greatest then.
+    // Where the threshold was found with the fixed part, far behind that part more flows with both at their greatest than with the part at its least.
     private double Through(ReadOnlySpan<int> least, ReadOnlySpan<int> most, int k, bool one, double closed)
     {
-        var (ends, first) = one ? (_model.Switched.Bare, _model.Fixed.Low) : (_model.Switched.BareUp, _model.Fixed.Up);
+        var amps = Through(least, most, k, one, closed, _model.Fixed, _model.HighV);
+        return _model.AimFixed == _model.Fixed
+            ? amps
+            : Math.Max(amps, Through(least, most, k, one, closed, _model.AimFixed, _model.AimHighV));
+    }
+
+    private double Through(
+        ReadOnlySpan<int> least,
+        ReadOnlySpan<int> most,
+        int k,
+        bool one,
+        double closed,
+        ChainValues fixedValues,
+        double volts
+    )
+    {
+        var (ends, first) = one ? (_model.Switched.Bare, fixedValues.Low) : (_model.Switched.BareUp, fixedValues.Up);
         if (_model.Parallel)
         {
-            return Branch(least, most, k, ends, first);
+            return Branch(least, most, k, ends, first, volts);
         }
 
         var (r0, h0) = (first.Open[most[0]], first.Heat[most[0]]);
@@ -99,16 +116,16 @@ internal sealed class ChainCorner
         {
             var i = k == 0 ? 0 : most[k];
             var (chain, heat) = k == 0 ? (closed, 0) : (closed - ends.Closed[i] + ends.Open[i], ends.Heat[i]);
-            return Amps(r0, h0, chain, heat, k > 0, one);
+            return Amps(volts, r0, h0, chain, heat, k > 0, one);
         }
 
-        var amps = most.Length == 1 ? Amps(r0, h0, closed, 0, false, one) : 0;
+        var amps = most.Length == 1 ? Amps(volts, r0, h0, closed, 0, false, one) : 0;
         for (var j = 1; j < most.Length; j++)
         {
             if (k == 0 || j == k)
             {
                 var i = most[j];
-                amps = Math.Max(amps, Amps(r0, h0, closed + ends.Open[i], ends.Heat[i], k > 0, one));
+                amps = Math.Max(amps, Amps(volts, r0, h0, closed + ends.Open[i], ends.Heat[i], k > 0, one));
             }
         }
 
@@ -121,27 +138,28 @@ internal sealed class ChainCorner
         ReadOnlySpan<int> most,
         int k,
         ChainValues.Ends ends,
-        ChainValues.Ends first
+        ChainValues.Ends first,
+        double volts
     )
     {
         var floor = _model.LowBoard.FloorOhm;
         if (k == 0)
         {
-            return _model.HighV / (floor + first.Open[most[0]]);
+            return volts / (floor + first.Open[most[0]]);
         }
 
         var branch = _model.LowLead - (1 / ends.Closed[most[k]]);
         var beside = least[0] == most[0] ? _model.Fixed.High.Open[least[0]] : _model.Fixed.Down.Open[least[0]];
-        return _model.HighV / (floor + (branch * (1 + (floor / beside))));
+        return volts / (floor + (branch * (1 + (floor / beside))));
     }
 
-    private double Amps(double r0, double h0, double chain, double heat, bool shared, bool one)
+    private double Amps(double volts, double r0, double h0, double chain, double heat, bool shared, bool one)
     {
         var board = _model.LowBoard;
         double At(double square, double fixedHeat, double chainHeat) =>
             Math.Max(
                 0,
-                (_model.HighV / (r0 + (fixedHeat * square) + board.Seen(chain + (chainHeat * square)))) - _model.OffsetA
+                (volts / (r0 + (fixedHeat * square) + board.Seen(chain + (chainHeat * square)))) - _model.OffsetA
             );
         var amps = At(0, 0, 0);
         if (h0 == 0 && heat == 0)

@@ -85,20 +85,29 @@ internal static class OwnCorner
     {
         var worst = 0.0;
         all = Bare(all);
+
+        // With the threshold found by the fixed part: that part and the threshold both at their greatest.
+        var aim = OwnCircuit.Own(all) > 0;
+        OwnCircuit.End[] aimed = aim
+            ? [OwnCircuit.Of(all, new PositionParts(Joint.Single, all.Fixed!), -1, true, true), .. ends[1..]]
+            : ends;
         for (var c = 0; c < OwnCircuit.Combinations(all); c++)
         {
             worst = Math.Max(
                 worst,
                 all.Arrangement == Arrangement.ParallelBranches
-                    ? Branch(all, ends, fixedMost.Cold, c, k)
-                    : Series(all, ends, c, k)
+                    ? Math.Max(
+                        Branch(all, ends, fixedMost.Cold, c, k, false),
+                        Branch(all, aimed, fixedMost.Cold, c, k, aim)
+                    )
+                    : Math.Max(Series(all, ends, c, k, false), Series(all, aimed, c, k, aim))
             );
         }
 
         return worst;
     }
 
-    private static double Series(ChainSearchSpec s, OwnCircuit.End[] ends, int c, int k)
+    private static double Series(ChainSearchSpec s, OwnCircuit.End[] ends, int c, int k, bool aim)
     {
         bool Open(int j) => ((c >> (s.Switches - j)) & 1) == 1;
         var selector = s.Arrangement == Arrangement.Selector;
@@ -107,7 +116,7 @@ internal static class OwnCorner
             return 0;
         }
 
-        var amps = OwnCircuit.Amps(s, c, ends, -1);
+        var amps = OwnCircuit.Amps(s, c, ends, -1, aim);
         if (k == 0 || s.BleedOhm is not { } bleed)
         {
             return amps;
@@ -127,7 +136,7 @@ internal static class OwnCorner
         return amps * bleed / (bleed + chain + (s.UnsensedLeadOhm * (1 - s.LeadTolerance)));
     }
 
-    private static double Branch(ChainSearchSpec s, OwnCircuit.End[] ends, double fixedMost, int c, int k)
+    private static double Branch(ChainSearchSpec s, OwnCircuit.End[] ends, double fixedMost, int c, int k, bool aim)
     {
         bool Closed(int j) => ((c >> (s.Switches - j)) & 1) == 0;
         var (contact, lead, floor) = (
@@ -139,7 +148,7 @@ internal static class OwnCorner
         var first = k == 0 ? ends[0].Cold : fixedMost;
         var branches = siemens > 0 ? 1 / (lead + (1 / siemens)) : 0;
         var total = 1 / ((1 / first) + branches);
-        var across = OwnCircuit.Volts(s, -1) * total / (floor + total);
+        var across = OwnCircuit.Volts(s, -1) * (aim ? 1 + OwnCircuit.Own(s) : 1) * total / (floor + total);
         if (k == 0)
         {
             return across / first;
