@@ -14,6 +14,9 @@ public sealed record Steps
     /// <summary>How the resistors are connected.</summary>
     public Arrangement Arrangement { get; init; } = Arrangement.SeriesChain;
 
+    /// <summary>True when the switches are thrown one after another, in the order of the chain, never freely; not for a selector.</summary>
+    public bool IsOneAfterAnother { get; init; }
+
     /// <summary>Count of switches.</summary>
     public int Switches { get; init; }
 

@@ -32,6 +32,27 @@ public sealed class ChainLimitFindingsTests
     }
 
     [Theory]
+    [InlineData("freely")]
+    [InlineData("one after another")]
+    public void Switches_thrown_one_after_another_have_a_position_for_each_wanted_step(string thrown)
+    {
+        var (light, chain) = Of(
+            Text.Replace("arrangement = ", $"thrown = \"{thrown}\"\narrangement = ", StringComparison.Ordinal)
+                .Replace(
+                    Chosen,
+                    "chain = [\"0.36 ohm\", \"0.24 ohm\", \"0.16 ohm\", \"0.13 ohm\"]",
+                    StringComparison.Ordinal
+                )
+        );
+        var inTurn = thrown != "freely";
+        Assert.Equal(inTurn, chain.Asked.OneAfterAnother);
+        Assert.True(chain.Best.Proven);
+        string[] turn = ["1111", "0111", "0011", "0001", "0000"];
+        Assert.Equal(inTurn, turn.SequenceEqual(light.Steps!.Recommended));
+        Assert.Equal(inTurn, turn.SequenceEqual(light.Steps.Targets.Select(t => t.Switches)));
+    }
+
+    [Theory]
     [InlineData("11.9 mohm", true)]
     [InlineData("12 mohm", false)]
     public void A_chosen_resistor_below_its_worn_contact_is_told(string second, bool speaks)

@@ -58,6 +58,7 @@ internal static class BindElectric
                 "selector" => Arrangement.Selector,
                 _ => Arrangement.SeriesChain,
             },
+            IsOneAfterAnother = r.Choice("thrown") == "one after another",
             Switches = r.Count("switches", 0),
             Selector = r.Choice("selector") switch
             {

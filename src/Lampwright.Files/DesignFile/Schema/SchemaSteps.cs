@@ -49,6 +49,13 @@ internal static class SchemaSteps
                 @default: "series chain",
                 source: "the house's choice"
             )
+            .Choice(
+                "thrown",
+                ["freely", "one after another"],
+                "How the switches are thrown: one after another, each wanted step, brightest first, has one more of them open in the order of the chain. Not for a selector.",
+                @default: "freely",
+                source: "the house's choice"
+            )
             .Count("switches", 0, 8, "Count of switches.", required: true)
             .Choice(
                 "selector",

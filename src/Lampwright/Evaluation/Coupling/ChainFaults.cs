@@ -104,7 +104,7 @@ internal sealed record ChainFaults(
         var wanted = light.Nearest.Distinct().OrderByDescending(Lumens).ToList();
         if (wanted.Count == 0)
         {
-            foreach (var i in Enumerable.Range(0, light.Positions).OrderByDescending(Lumens))
+            foreach (var i in (light.InTurn ?? [.. Enumerable.Range(0, light.Positions)]).OrderByDescending(Lumens))
             {
                 if (wanted.Count == 0 || (Lumens(i) > 0 && Math.Log2(Lumens(wanted[^1]) / Lumens(i)) >= 1.0 / 3))
                 {

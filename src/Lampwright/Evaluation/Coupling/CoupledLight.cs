@@ -121,19 +121,7 @@ internal sealed partial class CoupledLight : IRowPart
         }
 
         Settle(x, row);
-        for (var k = 0; k < Wanted.Count; k++)
-        {
-            var current = row[WantedPlace(k)];
-            Nearest[k] = Enumerable
-                .Range(0, Positions)
-                .MinBy(i =>
-                    Math.Abs(
-                        Math.Log(
-                            Math.Max(row[Place(Scene.Normal, i) + PositionRow.CurrentA], 1e-9) / Math.Max(current, 1e-9)
-                        )
-                    )
-                );
-        }
+        Match(row);
     }
 
     /// <summary>Computes one row and returns the largest residual of the loop, K.</summary>

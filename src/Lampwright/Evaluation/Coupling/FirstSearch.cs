@@ -83,6 +83,8 @@ internal static class FirstSearch
             )
         )
         {
+            OneAfterAnother = steps.IsOneAfterAnother && arrangement != Steps.Arrangement.Selector,
+
             // With a fixed value in the file the board's own part has come off, and that place is chosen too.
             Fixed = steps.Chosen?.Fixed is null ? kind : null,
             ContactLeastOhm = contact.Nominal / ContactScatter,
