@@ -70,7 +70,7 @@ public sealed partial class ChainTests(BrowserFixture browser)
             Chosen()
                 .Replace(text, "")
                 .Replace("stock       = \"E24\"", "stock       = \"E12\"", StringComparison.Ordinal)
-                .Replace("switches    = 4", "switches    = 6", StringComparison.Ordinal)
+                .Replace("switches    = 4", "switches    = 8", StringComparison.Ordinal)
                 .Replace("count = 5 }", "count = 10 }", StringComparison.Ordinal)
                 .Replace("every = 0.5", "every = 0.25", StringComparison.Ordinal)
         );
@@ -81,7 +81,7 @@ public sealed partial class ChainTests(BrowserFixture browser)
         await Assertions.Expect(proving).ToContainTextAsync(RunnerUp(), new() { Timeout = 60_000 });
         await Assertions
             .Expect(board.Page.Locator(".bestchain [role=status]"))
-            .ToHaveTextAsync("Searching for the runners-up.");
+            .ToContainTextAsync("Searching for the runners-up.");
         await proving.GetByText("stop with the best so far").ClickAsync();
         await Assertions.Expect(proving.Locator("progress")).ToHaveCountAsync(0);
         await Assertions

@@ -93,7 +93,7 @@ public sealed class HeatTests(BrowserFixture browser)
         await Assertions.Expect(figure).ToHaveAttributeAsync("data-scene", "fan stopped, hot");
         var stopped = await board.Page.Locator(Cut).TextContentAsync();
         Assert.NotEqual(text, stopped);
-        await Assertions.Expect(board.Page.Locator(".cutopen figcaption")).ToContainTextAsync("ringed in red");
+        await Assertions.Expect(board.Page.Locator(".cutopen figcaption")).ToContainTextAsync("Hottest: junction");
 
         await board.Page.Locator("input[value='fan slowed']").CheckAsync();
         await Assertions.Expect(board.Page.Locator(".cutopen figcaption")).ToContainTextAsync("The fan runs at");
