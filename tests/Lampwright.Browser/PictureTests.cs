@@ -48,7 +48,15 @@ public sealed class PictureTests(BrowserFixture browser)
         if (fold is { } percent)
         {
             await board.Page.Locator(".slide input").FillAsync($"{percent}");
-            await board.Page.EvaluateAsync("document.activeElement.blur(); scrollTo(0, 0)");
+            await board.Page.EvaluateAsync("document.activeElement.blur()");
+        }
+
+        if (path.StartsWith("metal", StringComparison.Ordinal))
+        {
+            // What is said of the part stands above its picture.
+            await board.Page.EvaluateAsync(
+                "scrollTo(0, document.querySelector('.fold').closest('section').offsetTop - 90)"
+            );
         }
 
         if (openLedger)
