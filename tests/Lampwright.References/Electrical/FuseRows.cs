@@ -14,6 +14,19 @@ public class FuseRows
     public void Rating_of_a_fuse(double working, double least) =>
         Assert.Equal(least, SupplyFuse.LeastRatingA(working), 12);
 
+    // E.Y-11, published (Littelfuse, Fuseology, chart 2): I²t of a pulse over the melting I²t, 10 s between pulses.
+    [Theory]
+    [InlineData(1e5, 0.22)]
+    [InlineData(1e4, 0.29)]
+    [InlineData(1e3, 0.38)]
+    [InlineData(100, 0.48)]
+    public void Pulses_that_a_fuse_lives_through(double pulses, double share) =>
+        Assert.Equal(share, FusePulse.ShareEndured(pulses), 12);
+
+    // E.Y-12a, derived (shape: Littelfuse, Fuseology, chart 1): half a sine of 20 A and 1 ms.
+    [Fact]
+    public void Half_a_sine() => Assert.Equal(0.200, FusePulse.HalfSineA2s(20, 1e-3), 12);
+
     // Section 6, derived: leads of E.S-5 (2 × 0.3 m of 0.5 mm², 39 ohm/km) count fully inside the loop, −10.5 %; a tap at the chain's far end takes
     // one of the two out: 0.2/(0.2 + 0.0117) = −5.53 %.
     [Theory]
