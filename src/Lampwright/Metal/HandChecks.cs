@@ -68,7 +68,7 @@ internal static class HandChecks
         var hole = first.Spec;
 
         // What stands in an opening closes it, unless the maker says at the hole itself what lies behind.
-        if ((hole.LiveBehindM ?? (hole.Purpose.Length > 0 ? null : spec.LiveBehindM)) is not { } live)
+        if ((hole.LiveBehindM ?? (hole.IsFilled ? null : spec.LiveBehindM)) is not { } live)
         {
             return;
         }

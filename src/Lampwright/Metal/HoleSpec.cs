@@ -38,6 +38,9 @@ public sealed record HoleSpec(string Id, string On, Vec2 At, HoleShape Shape, Ho
     /// <summary>What the hole is for, shown on drawings and in the drill list, for example <c>M4 clearance, fan.main.mount</c>.</summary>
     public string Purpose { get; init; } = "";
 
+    /// <summary>True where what goes in fills it: a screw, or a bought thing other than a fan. Words alone fill nothing.</summary>
+    public bool IsFilled { get; init; }
+
     /// <summary>Thinnest sheet that what goes in holds in, metres; null where unknown.</summary>
     public double? SheetLeastM { get; init; }
 

@@ -35,6 +35,32 @@ public sealed class CutOutTests
         Assert.All(screws, s => Assert.Equal(0.0715 / 2, Math.Abs(s.Centre.Y - 0.080), 12));
     }
 
+    [Theory]
+    [InlineData("cutout = \"fan 80\"", "", "part.plate.hole.h")]
+    [InlineData("for = \"fan.main.mount\"", "", "")]
+    [InlineData("for = \"fan.main.mouth\"", "", "part.plate.hole.h")]
+    [InlineData("for = \"M4 clearance\"", "", "")]
+    [InlineData("shape = \"round 20 mm\"\nfor = \"cable\"", "", "part.plate.hole.h")]
+    [InlineData("shape = \"round 20 mm\"", "", "part.plate.hole.h")]
+    [InlineData("for = \"item.inlet.cutout\"", "", "")]
+    [InlineData("for = \"item.inlet.screws\"", "", "")]
+    [InlineData("cutout = \"appliance inlet C14\"", "", "")]
+    [InlineData("cutout = \"appliance inlet C14\"", "live = \"5 mm\"", "part.plate.hole.h")]
+    public void Only_a_screw_or_a_bought_thing_keeps_a_finger_out(string what, string own, string told)
+    {
+        var (_, _, findings) = Of(
+            "live = \"5 mm\"\n"
+                + "[item.inlet]\ncutout = \"appliance inlet C14\"\n"
+                + "[fan.main]\nholes.mount = { shape = \"round 4.4 mm\", grid = { count = [2, 2], pitch = [\"50 mm\", \"50 mm\"] } }\n"
+                + "holes.mouth = { shape = \"round 56 mm\" }\n"
+                + $"[part.plate.hole.h]\non = \"face\"\nat = \"centre\"\n{what}\n{own}\n"
+        );
+        Assert.Equal(
+            told,
+            string.Join(' ', findings.Where(f => f.Rule == MetalRules.FingerReachesLive).Select(f => f.Path))
+        );
+    }
+
     [Fact]
     public void An_item_brings_its_opening_and_screws_to_the_part_that_receives_it()
     {

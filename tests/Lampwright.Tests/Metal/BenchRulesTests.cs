@@ -25,6 +25,18 @@ public sealed class BenchRulesTests
     }
 
     [Fact]
+    public void Words_alone_keep_no_finger_out_and_a_screw_does()
+    {
+        var open = Plate(HoleShape.Round(0.02), live: 0.01);
+        PartSpec With(string purpose, bool filled) =>
+            open with
+            {
+                Holes = [open.Holes[0] with { Purpose = purpose, IsFilled = filled }],
+            };
+        Raises(MetalRules.FingerReachesLive, With("cable way", false), With("M20 gland", true));
+    }
+
+    [Fact]
     public void A_nose_makes_no_smaller_radius_than_its_own() =>
         Raises(
             MetalRules.NoseMakesAnotherRadius,
@@ -89,7 +101,7 @@ public sealed class BenchRulesTests
     public void An_opening_for_a_screw_counts_as_filled()
     {
         var spec = Plate(HoleShape.Round(0.010), 0.001);
-        spec = spec with { Holes = [spec.Holes[0] with { Purpose = "M8 clearance" }] };
+        spec = spec with { Holes = [spec.Holes[0] with { Purpose = "M8 clearance", IsFilled = true }] };
         Assert.DoesNotContain(SheetPart.Of(spec).Findings, f => f.Rule == MetalRules.FingerReachesLive);
     }
 

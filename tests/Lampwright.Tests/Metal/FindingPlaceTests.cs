@@ -131,7 +131,7 @@ public sealed class FindingPlaceTests
     [Fact]
     public void An_opening_is_held_against_its_own_distance_to_live_parts()
     {
-        var through = Round("h", 50, 40, 12) with { Purpose = "cable" };
+        var through = Round("h", 50, 40, 12) with { Purpose = "cable", IsFilled = true };
         Assert.DoesNotContain(
             SheetPart.Of(Angle(through) with { LiveBehindM = 0.01 }).Findings,
             f => f.Rule == MetalRules.FingerReachesLive

@@ -7,6 +7,9 @@ namespace Lampwright.Evaluation.Maps;
 /// <summary>Turns the name of a standard cut-out into an opening and the holes of its screws.</summary>
 internal static class CutOuts
 {
+    /// <summary>What follows the name of a cut-out where the holes of its screws are meant.</summary>
+    public static string ScrewsOf => " screws";
+
     /// <summary>Hole patterns of an item, with those of its standard cut-out where it does not give them itself.</summary>
     public static IReadOnlyList<Design.HolePattern> Of(Item item)
     {
@@ -52,7 +55,7 @@ internal static class CutOuts
                 {
                     Id = hole.Id + ".screws",
                     Shape = Screw(standard, path),
-                    For = standard.Name + " screws",
+                    For = standard.Name + ScrewsOf,
                     Layout = Places(standard, path),
                     CutOut = "",
                     Live = null,

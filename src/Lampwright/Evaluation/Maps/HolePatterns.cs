@@ -25,6 +25,8 @@ internal sealed class HolePatterns
 {
     private readonly Dictionary<string, Design.HolePattern> _patterns = new(StringComparer.Ordinal);
 
+    private static readonly int MostScrews = 8;
+
     private readonly Dictionary<string, StandardCutOut> _standards = new(StringComparer.Ordinal);
 
     public HolePatterns(LightDesign design)
@@ -59,6 +61,39 @@ internal sealed class HolePatterns
     /// <summary>The standard cut-out that a hole is, by its own word or that of the item it receives; null for others.</summary>
     public StandardCutOut? Standard(Design.Hole hole) =>
         StandardCutOut.Named(hole.CutOut) ?? (hole.Shape is null ? _standards.GetValueOrDefault(hole.For) : null);
+
+    /// <summary>
+    /// Whether a screw or a bought thing fills a hole. A fan's opening lets a finger pass until it has a guard, and words alone fill nothing; a
+    /// few holes of a fan are those of its screws.
+    /// </summary>
+    public bool Fills(Design.Hole hole)
+    {
+        if (Thread(hole.For) is not null)
+        {
+            return true;
+        }
+
+        if (_patterns.TryGetValue(hole.For, out var pattern))
+        {
+            return Thread(pattern.For) is not null
+                || !(IsFan(hole.For) || IsFan(Standard(hole)?.Name))
+                || IsOfScrews(hole.Layout ?? pattern.Layout);
+        }
+
+        return hole.For.EndsWith(CutOuts.ScrewsOf, StringComparison.Ordinal)
+            ? StandardCutOut.Named(hole.For[..^CutOuts.ScrewsOf.Length]) is not null
+            : StandardCutOut.Named(hole.CutOut) is { } standard && !IsFan(standard.Name);
+    }
+
+    private static bool IsFan(string? name) =>
+        name is not null
+        && (
+            name.StartsWith("fan.", StringComparison.Ordinal)
+            || name.StartsWith("fan ", StringComparison.OrdinalIgnoreCase)
+        );
+
+    private static bool IsOfScrews(HoleLayout? layout) =>
+        layout is not (null or FieldLayout) && Places(layout)?.Count > 1 && Places(layout)?.Count <= MostScrews;
 
     /// <summary>Ids of all patterns of bought things.</summary>
     public IEnumerable<string> Ids => _patterns.Keys;

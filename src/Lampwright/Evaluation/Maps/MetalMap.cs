@@ -136,6 +136,7 @@ internal static class MetalMap
             PatternRotationRad = turn,
             Pattern = Pattern(of.Layout),
             Purpose = of.Purpose,
+            IsFilled = patterns.Fills(hole),
             SheetLeastM = standard?.SheetLeastM,
             SheetMostM = standard?.SheetMostM,
             LiveBehindM = hole.Live?.Nominal,
