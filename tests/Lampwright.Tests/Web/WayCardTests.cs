@@ -1,4 +1,5 @@
 using Bunit;
+using Lampwright.Evaluation.Answers;
 using Lampwright.Steps.Ways;
 using Lampwright.Web.Desk;
 using Lampwright.Web.Pages;
@@ -102,12 +103,12 @@ public sealed class WayCardTests : BunitContext
     [Fact]
     public void A_way_that_starts_and_stops_slowly_is_watched_long_enough_to_see_it()
     {
-        Assert.Equal(0.1, WayCourse.Seconds(null));
-        Assert.Equal(0.1, WayCourse.Seconds(500));
-        Assert.Equal(1.6, WayCourse.Seconds(2), 9);
-        Assert.Equal(3, WayCourse.Seconds(0.1));
-        var trips = SampleWays.All.Single(w => w.Way.Kind == WayKind.SelectorOpening).Way;
-        var (first, longer) = WayCourse.Of(trips);
+        Assert.Equal(0.1, WayAnswer.WatchedS(null));
+        Assert.Equal(0.1, WayAnswer.WatchedS(500));
+        Assert.Equal(1.6, WayAnswer.WatchedS(2), 9);
+        Assert.Equal(3, WayAnswer.WatchedS(0.1));
+        var trips = SampleWays.All.Single(w => w.Way.Kind == WayKind.SelectorOpening);
+        var (first, longer) = trips.Course();
         var trace = Assert.IsType<WayTrace>(longer);
         Assert.Equal(0.1, first.TimeS[^1], 6);
         Assert.InRange(trace.TimeS[^1], 1, 3);

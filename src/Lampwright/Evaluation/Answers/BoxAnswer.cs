@@ -145,7 +145,11 @@ public sealed record CutOutPlayed(
     double? TripsAfterS,
     double? JunctionAtTripC,
     string Verdict
-);
+)
+{
+    /// <summary>Whether it may stay as it is: it protects, or nothing has to be protected.</summary>
+    public bool IsGood => Verdict is "protects" or "not needed";
+}
 
 /// <summary>The hottest room in which one switch position may burn for ever.</summary>
 /// <param name="Switches">Switch position.</param>

@@ -33,6 +33,27 @@ public sealed record WayAnswer
     /// <summary>Part of that heat in what was added (resistor, converter, switch), W; null where it never gets there.</summary>
     public Predicted? AddedHeatAtHalfW { get; init; }
 
+    /// <summary>Usual time that a course is watched, s.</summary>
+    private static readonly double UsualS = 0.1;
+
+    /// <summary>Longest time that a course is watched, s.</summary>
+    private static readonly double LongestS = 3;
+
+    /// <summary>
+    /// Its course over the first 100 ms, and over a longer time where it starts and stops too slowly to be seen in that; simulated when it is asked for.
+    /// </summary>
+    public (WayTrace First, WayTrace? Longer) Course()
+    {
+        var first = Trace(UsualS);
+        var seconds = WatchedS(first.HiccupHz ?? Way.HiccupHz?.Least);
+        return (first, seconds > UsualS ? Trace(seconds) : null);
+    }
+
+    /// <summary>Time that is watched, s: three starts and a bit, 3 s at most.</summary>
+    /// <param name="hiccupHz">How often it starts and stops, Hz; null where it does not.</param>
+    public static double WatchedS(double? hiccupHz) =>
+        hiccupHz is { } hz and > 0 ? Math.Clamp(3.2 / hz, UsualS, LongestS) : UsualS;
+
     /// <summary>Current and light from switching on, simulated when it is asked for.</summary>
     /// <param name="seconds">How long, in seconds; above 0.</param>
     public WayTrace Trace(double seconds = 0.1) => WaySimulation.Of(Way.Circuit, seconds);
