@@ -71,6 +71,38 @@ public class HeatAdviceTests
         Assert.True(paint.JunctionK < -0.1);
     }
 
+    [Theory]
+    [InlineData("herbarium", "count = 16", "count = 16", "two fins more: 16 to 18")]
+    [InlineData("puppet-theatre", "count = 14", "count = 14", "")]
+    [InlineData("boatshed", "count = 14", "count = 14", "")]
+    [InlineData("boatshed", "count = 14", "count = 8", "two fins more: 8 to 10")]
+    [InlineData("boatshed", "count = 14", "count = 22", "two fins fewer: 22 to 20")]
+    public void No_advice_makes_the_nearest_limit_or_the_junction_hotter(
+        string light,
+        string from,
+        string to,
+        string fins
+    )
+    {
+        string Near(string name) => Repository.Text($"examples/{light}/{name}");
+        var text = Near(light + ".toml");
+        Assert.Contains(from, text, StringComparison.Ordinal);
+        var parsed = DesignLoader.Parse(text.Replace(from, to, StringComparison.Ordinal), "light.toml", Near);
+        var helps = OpenedLight.Of(parsed, Near).Prepare().Nominal().Heat!.Advice.Value!.Helps;
+
+        Assert.NotEmpty(helps);
+        Assert.All(
+            helps,
+            h =>
+            {
+                Assert.True(Math.Max(h.LimitK, h.JunctionK) < 0.05, $"{h.Step}: {h.LimitK}, {h.JunctionK} K");
+                Assert.True(Math.Min(h.LimitK, h.JunctionK) < -0.05, $"{h.Step}: {h.LimitK}, {h.JunctionK} K");
+            }
+        );
+        var told = helps.Where(h => h.Path.EndsWith(".fins.count", StringComparison.Ordinal)).Select(h => h.Step);
+        Assert.Equal(fins, string.Join("; ", told));
+    }
+
     private static double Junction(HeatAnswer heat) => heat.Scenes[1].Points.Max(p => p.JunctionC.Value);
 
     private static HeatAnswer Heat(string text) =>

@@ -2,7 +2,7 @@ namespace Lampwright.Evaluation.Answers;
 
 /// <summary>What limits the light in heat, and what one change would help most. At nominal values.</summary>
 /// <param name="Limits">Each temperature against its limit, the nearest first; never empty.</param>
-/// <param name="Helps">Changes of one stated step each, the one that helps most at the nearest limit first.</param>
+/// <param name="Helps">Changes of one stated step each, the one that helps most at the nearest limit first; each makes that or the junction cooler and neither hotter.</param>
 public sealed record HeatAdvice(IReadOnlyList<HeatLimit> Limits, IReadOnlyList<HeatHelp> Helps)
 {
     /// <summary>The limit that is nearest.</summary>
@@ -27,7 +27,7 @@ public sealed record HeatLimit(string What, string Scene, string Path, double Va
 /// <param name="LimitK">Change of the temperature at the nearest limit, K; negative is cooler.</param>
 /// <param name="JunctionK">Change of the junction, scene hot, brightest position, K.</param>
 /// <param name="SkinK">Change of the hottest skin, scene hot, K.</param>
-/// <param name="MassKg">Mass that it adds, kg; 0 where it adds none.</param>
+/// <param name="MassKg">Mass that it adds, kg; negative is lighter, 0 where it adds none.</param>
 /// <param name="NoiseDb">Noise that it adds by the fan laws, dB; 0 where it adds none.</param>
 /// <param name="LightStops">Change of the brightest light, stops, scene normal; a cooler emitter gives a little more.</param>
 /// <param name="Cost">What else it costs, in words.</param>

@@ -11,7 +11,7 @@ namespace Lampwright.Evaluation.Coupling;
 /// <param name="Step">The change in words.</param>
 /// <param name="Cost">What it costs, in words.</param>
 /// <param name="Inputs">The light with the change.</param>
-/// <param name="MassKg">Mass that it adds, kg.</param>
+/// <param name="MassKg">Mass that it adds, kg; negative is lighter.</param>
 /// <param name="NoiseDb">Noise that it adds, dB.</param>
 internal sealed record HeatChange(
     string Path,
@@ -27,6 +27,7 @@ internal sealed record HeatChange(
     private static readonly double FanStepV = 1;
     private static readonly double BaseStepM = 1e-3;
     private static readonly int FinStep = 2;
+    private static readonly int LeastFins = 2;
     private static readonly double LeastGapM = 1e-3;
     private static readonly double Painted = 0.9;
     private static readonly double WorthPainting = 0.8;
@@ -151,15 +152,25 @@ internal sealed record HeatChange(
         );
         if (sink.Form == SinkForm.Fins)
         {
-            var more = sink with { FinCount = sink.FinCount + FinStep };
-            if (more.GapM >= LeastGapM)
+            // A sink may have fins too many as well as too few: both ways are solved, what does not help is left out.
+            foreach (var step in (int[])[FinStep, -FinStep])
             {
+                var other = sink with { FinCount = sink.FinCount + step };
+                if (other.FinCount < LeastFins || other.GapM < LeastGapM)
+                {
+                    continue;
+                }
+
                 yield return new(
                     path + ".fins.count",
-                    Words("two fins more: {0:0} to {1:0}", sink.FinCount, more.FinCount),
-                    "mass, dust in narrower gaps",
-                    Prepared(light, more),
-                    density * FinStep * sink.FinHeightM * sink.FinThicknessM * sink.AlongM
+                    Words(
+                        step > 0 ? "two fins more: {0:0} to {1:0}" : "two fins fewer: {0:0} to {1:0}",
+                        sink.FinCount,
+                        other.FinCount
+                    ),
+                    step > 0 ? "mass, dust in narrower gaps" : "a sink of another pitch",
+                    Prepared(light, other),
+                    density * step * sink.FinHeightM * sink.FinThicknessM * sink.AlongM
                 );
             }
 

@@ -17,6 +17,9 @@ internal static class HeatStudy
     // Hands touch the front to aim it, as in the findings.
     private static readonly double TouchS = 5;
 
+    // Less than this nobody would notice or could measure, K.
+    private static readonly double LeastK = 0.05;
+
     /// <summary>Limits and helps; null without a sink or any limit.</summary>
     /// <param name="light">The light.</param>
     /// <param name="row">Its nominal row.</param>
@@ -34,12 +37,20 @@ internal static class HeatStudy
             .Select(c => Help(light, row, c, nearest))
             .Append(Dimmer(light, row, nearest))
             .OfType<HeatHelp>()
+            .Where(Cools)
             // Less than a tenth of a kelvin at the limit is nothing; then the junction says what is worth doing.
             .OrderBy(h => Math.Round(h.LimitK, 1))
             .ThenBy(h => h.JunctionK)
             .ThenBy(h => h.Path, StringComparer.Ordinal);
         return new(limits, [.. helps]);
     }
+
+    /// <summary>A help makes the nearest limit or the junction cooler and neither of them hotter; a step without an answer is none.</summary>
+    private static bool Cools(HeatHelp help) =>
+        help is { LimitK: var limit, JunctionK: var junction }
+        && limit < LeastK
+        && junction < LeastK
+        && Math.Min(limit, junction) < -LeastK;
 
     private static IEnumerable<HeatLimit> Limits(CoupledLight light, double[] row)
     {
