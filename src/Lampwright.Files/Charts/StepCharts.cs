@@ -16,7 +16,7 @@ public static class StepCharts
             "lx",
             Palette.Light,
             c => c.LuxAtSubject,
-            "A dot is what to expect, the bar round it where nine of ten such lights would lie."
+            "A dot is what to expect, the bar round it the 5 to 95 % of the draws."
         );
 
     /// <summary>Current through the emitter at each switch position; null without steps.</summary>

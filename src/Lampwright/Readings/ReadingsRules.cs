@@ -10,7 +10,7 @@ public static class ReadingsRules
         "REA001",
         "Reading outside its band",
         Severity.Note,
-        "Read again; one reading in ten lies outside by chance.",
+        "Read again; one reading in ten lies outside by chance, of temperatures about three.",
         "Bands are 5 to 95 %: JCGM 100:2008"
     );
 

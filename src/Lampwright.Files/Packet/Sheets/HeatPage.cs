@@ -36,6 +36,8 @@ internal static class HeatPage
         }
 
         Skins(flow, box, unit);
+        flow.Skip(2);
+        flow.Paragraph(HeatText.HowSure, 2.7);
     }
 
     private static void Advice(Flow flow, BoxAnswer box, TemperatureUnit unit)
