@@ -126,6 +126,16 @@ public sealed class BendPlansTests
     }
 
     [Fact]
+    public async Task A_tube_comes_with_its_corners_and_is_not_bent()
+    {
+        var tube =
+            "[part.t]\ntube = { material = \"steel\", size = [\"30 mm\", \"20 mm\"], length = \"200 mm\", wall = \"2 mm\" }\n";
+        var bending = await Task.Run(() => Of(Own, tube + Box()), TestContext.Current.CancellationToken)
+            .WaitAsync(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken);
+        Assert.Equal("p", Assert.Single(bending.Parts).Name);
+    }
+
+    [Fact]
     public void A_joggle_is_pressed_and_the_rest_bent()
     {
         var bending = Of(Own, Box(30, "[part.p.joggle.lap]\non = \"top.far\"\nlap = \"10 mm\"\noffset = \"2 mm\"\n"));

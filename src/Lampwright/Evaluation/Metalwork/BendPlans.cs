@@ -10,11 +10,11 @@ namespace Lampwright.Evaluation.Metalwork;
 /// <summary>The orders in which the parts of a light are bent.</summary>
 internal static class BendPlans
 {
-    /// <summary>Plans every part that has a bend.</summary>
+    /// <summary>Plans every part that is bent; a tube comes with its corners.</summary>
     public static BendingAnswer Of(LightDesign design, IReadOnlyList<MadePart> parts)
     {
         var findings = new List<Finding>();
-        var bent = parts.Where(p => p.Folded.Bends.Count > 0).ToList();
+        var bent = parts.Where(p => p.Folded is { Bends.Count: > 0, IsTube: false }).ToList();
         var isDescribed = BrakeMap.IsDescribed(design.Brake);
         if (bent.Count == 0 || BrakeMap.Of(design.Brake, findings) is not { } machine)
         {
