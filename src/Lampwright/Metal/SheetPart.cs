@@ -96,17 +96,7 @@ public static class SheetPart
             NoseChecks.Check(spec, panels, holes, blank, findings);
         }
 
-        Places.Settle(findings, shift, spec.Mirrored ? blank.WidthM : null);
-        if (spec.Mirrored)
-        {
-            (blank, folded) = (PartMirror.Of(blank), PartMirror.Of(folded));
-        }
-
-        findings.Sort(
-            (a, b) =>
-                string.CompareOrdinal(a.Code, b.Code) is var c && c != 0 ? c : string.CompareOrdinal(a.Path, b.Path)
-        );
-        return new(told, blank, folded, findings) { BlankShift = shift };
+        return PartResult.Made(told, blank, folded, findings, shift);
     }
 
     /// <summary>A part without blank, with what can be drawn of it.</summary>

@@ -42,17 +42,7 @@ internal static class TubePart
             HandChecks.Check(spec, panels, holes, folded, findings);
         }
 
-        Places.Settle(findings, default, spec.Mirrored ? blank.WidthM : null);
-        if (spec.Mirrored)
-        {
-            (blank, folded) = (PartMirror.Of(blank), PartMirror.Of(folded));
-        }
-
-        findings.Sort(
-            (a, b) =>
-                string.CompareOrdinal(a.Code, b.Code) is var c && c != 0 ? c : string.CompareOrdinal(a.Path, b.Path)
-        );
-        return new(told, blank, folded, findings);
+        return PartResult.Made(told, blank, folded, findings, default);
     }
 
     private static Panel SideOf(TubeShape shape, int side)
