@@ -15,10 +15,11 @@ public static class BendOrder
     private static readonly int MostForFewest = 13;
 
     /// <summary>The plan of a part.</summary>
-    /// <param name="part">The folded part.</param>
+    /// <param name="part">The folded part, of sheet: the corners of a tube close a ring and are not bent.</param>
     /// <param name="machine">The brake; its sections must not cross themselves.</param>
     /// <param name="pressed">Flanges that are pressed, not bent.</param>
     /// <param name="swing">Angle to swing to for a bend, radians: with its springback; null swings to the angle itself.</param>
+    /// <exception cref="ArgumentException">The part is a tube.</exception>
     public static BendPlan Of(
         FoldedPart part,
         BrakeMachine machine,
@@ -28,6 +29,11 @@ public static class BendOrder
     {
         ArgumentNullException.ThrowIfNull(part);
         ArgumentNullException.ThrowIfNull(machine);
+        if (part.IsTube)
+        {
+            throw new ArgumentException($"{part.Name} is a tube; its corners are not bent on a brake.", nameof(part));
+        }
+
         pressed ??= new HashSet<string>(StringComparer.Ordinal);
         var tree = new FoldTree(part);
         var plates = new PartPlates(part);
@@ -101,11 +107,12 @@ public static class BendOrder
         var freeings = new List<Freeing>();
         foreach (var stroke in strokes)
         {
-            var present = new bool[tree.FlatCount];
-            for (var f = 0; f < present.Length; f++)
-            {
-                present[f] = !stroke.Children.Any(c => tree.IsUnder(f, c));
-            }
+            bool[] Of(Func<int, bool> belongs) => [.. Enumerable.Range(0, tree.FlatCount).Select(belongs)];
+
+            // Cut off, the rest must bend, and so must each flange with what hangs on it.
+            bool CanSeam() =>
+                again(Of(f => !stroke.Children.Any(c => tree.IsUnder(f, c))), own).IsComplete
+                && stroke.Children.All(c => again(Of(f => tree.IsUnder(f, c)), own).IsComplete);
 
             var (from, to) = (0.0, 0.0);
             var width = blocked.FirstOrDefault(b => b.Stroke == stroke)?.FromParent ?? default;
@@ -118,13 +125,7 @@ public static class BendOrder
                 }
             }
 
-            var freeing = new Freeing(
-                stroke,
-                search.IsReachedWithout(stroke),
-                again(present, own).IsComplete,
-                from,
-                to
-            );
+            var freeing = new Freeing(stroke, search.IsReachedWithout(stroke), CanSeam(), from, to);
             if (freeing.ByHand || freeing.BySeam || from > 0)
             {
                 freeings.Add(freeing);

@@ -48,7 +48,7 @@ public sealed record Blocked(Stroke Stroke, Hindrance FromParent, Hindrance? Fro
 /// <summary>What would free a part that has no order.</summary>
 /// <param name="Stroke">The bend that is changed.</param>
 /// <param name="ByHand">An order exists that leaves this bend to the end, to be made by hand over a bar.</param>
-/// <param name="BySeam">An order exists when the flange is a part of its own, joined by a seam.</param>
+/// <param name="BySeam">An order exists when the flange is a part of its own, joined by a seam, and one for that part.</param>
 /// <param name="FingerFromM">An order exists with one more finger at least this wide; 0 where it would not help.</param>
 /// <param name="FingerToM">And at most this wide.</param>
 public sealed record Freeing(Stroke Stroke, bool ByHand, bool BySeam, double FingerFromM, double FingerToM);

@@ -25,7 +25,7 @@ internal sealed class OrderSearch
     public OrderSearch(FoldTree tree, BrakeSolids solids, FingerRow fingers, List<StrokeChecks> moves, bool[] present)
     {
         (this.tree, this.solids, this.fingers, this.present) = (tree, solids, fingers, present);
-        this.moves = moves.FindAll(m => present[m.Stroke.Children[0]]);
+        this.moves = moves.FindAll(m => present[m.Stroke.Parent] && present[m.Stroke.Children[0]]);
         moves = this.moves;
         strokes = [.. moves.Select(m => m.Stroke).Distinct()];
         bends = [.. strokes.Select(s => s.Bends.Aggregate(0UL, (sum, b) => sum | 1UL << b))];

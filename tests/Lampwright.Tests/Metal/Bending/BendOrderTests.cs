@@ -53,6 +53,29 @@ public sealed class BendOrderTests
     }
 
     [Fact]
+    public void A_seam_frees_a_part_only_where_what_is_cut_off_can_be_bent_too()
+    {
+        // A box on the end of a tongue: its walls are too high on the tongue and off it.
+        var far = Parts.Box(120, 100, 70);
+        PartSpec On(string id) =>
+            new("tongue", Parts.Mild, FaceSpec.Rectangle(0.12, 0.1))
+            {
+                Flanges =
+                [
+                    new(id, "face.top", 0.1),
+                    new("wall_r", id + ".end", 0.07),
+                    new("wall_l", id + ".start", 0.07),
+                    new("wall_f", id + ".far", 0.07),
+                ],
+            };
+        Assert.Equal(BendVerdict.None, Plan(far).Verdict);
+
+        var plan = Plan(On("floor"));
+        Assert.Equal(BendVerdict.None, plan.Verdict);
+        Assert.DoesNotContain(plan.Freeings, f => f.BySeam && f.Stroke.Name == "floor");
+    }
+
+    [Fact]
     public void Walls_higher_than_the_fingers_meet_the_clamp()
     {
         var plan = Plan(Parts.Box(120, 100, 70));
