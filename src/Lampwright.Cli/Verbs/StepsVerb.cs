@@ -34,14 +34,14 @@ internal sealed class StepsVerb : Command<StepsVerb.Settings>
     private static string Far(ChainProgress p) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"Searching{(p.Of.Length > 0 ? " " + p.Of : "")}, {p.Boxes} cases, {p.Share:0%}{Best(p)}"
+            $"Searching{(p.Of.Length > 0 ? " " + p.Of : "")}, {p.Boxes} cases, {p.Share:0 %}{Best(p)}"
         );
 
     private static string Best(ChainProgress p) =>
         double.IsFinite(p.BestError)
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"; worst error {p.BestError:0.##%}, at most {Math.Max(0, p.Gap):0.##%} better"
+                $"; worst error {p.BestError:0.## %}, at most {Math.Max(0, p.Gap):0.## %} better"
             )
             : "";
 

@@ -22,6 +22,7 @@ public sealed class ChainLimitFindingsTests
         var told = Assert.Single(light.Findings, f => f.Rule == ChainRules.SmallerRefused);
         Assert.Equal("steps.part.least", told.Path);
         Assert.Equal("12 mohm", told.Limit);
+        Assert.Matches(@"worst error from \d+\.?\d* % to \d+\.?\d* % while", told.Message);
         Assert.All(chain.Best.Ohms.Skip(1), r => Assert.True(r >= 0.012));
 
         var (free, better) = Of(

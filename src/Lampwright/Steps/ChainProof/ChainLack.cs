@@ -80,7 +80,7 @@ public static class ChainLack
                 Power(spec, picked, b.Position, b.Ohm),
                 b.Error,
                 Text(
-                    $"{b.Ohm:0.####} ohm in place of {picked[b.Position].Ohm:0.####} ohm ({Place(b.Position)}) would bring the worst error from {now:0.##%} to {b.Error:0.##%}."
+                    $"{b.Ohm:0.####} ohm in place of {picked[b.Position].Ohm:0.####} ohm ({Place(b.Position)}) would bring the worst error from {now:0.## %} to {b.Error:0.## %}."
                 )
             );
     }

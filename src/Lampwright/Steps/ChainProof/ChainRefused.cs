@@ -30,7 +30,7 @@ internal static class ChainRefused
         var worn = Math.Max(spec.ContactWornOhm ?? 0, spec.ContactOhm);
         var share = worn > 0 ? small / (small + worn) : 1;
         return Text(
-            $"{small * 1000:0.##} mohm in a switched position would bring the worst error from {found.WorstError:0.##%} to {free.WorstError:0.##%} while contacts are new, and is refused below {limit * 1000:0.##} mohm: a contact worn to {worn * 1000:0.##} mohm takes {share:0 %} of the current when it is closed, the rest stays in the resistor, and the step shrinks from {small * 1000:0.##} to {small * share * 1000:0.##} mohm."
+            $"{small * 1000:0.##} mohm in a switched position would bring the worst error from {found.WorstError:0.## %} to {free.WorstError:0.## %} while contacts are new, and is refused below {limit * 1000:0.##} mohm: a contact worn to {worn * 1000:0.##} mohm takes {share:0 %} of the current when it is closed, the rest stays in the resistor, and the step shrinks from {small * 1000:0.##} to {small * share * 1000:0.##} mohm."
         );
     }
 
@@ -46,7 +46,7 @@ internal static class ChainRefused
 
         var free = Lifted(spec with { Stock = [.. spec.Stock.Select(p => p with { Count = null })] });
         return free.WorstError < found.WorstError * (1 - WorthIt) && Lacks(spec, free.Parts) is { } lacks
-            ? Text($"{lacks} would bring the worst error from {found.WorstError:0.##%} to {free.WorstError:0.##%}.")
+            ? Text($"{lacks} would bring the worst error from {found.WorstError:0.## %} to {free.WorstError:0.## %}.")
             : null;
     }
 
