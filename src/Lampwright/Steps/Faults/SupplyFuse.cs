@@ -59,7 +59,7 @@ public static class SupplyFuse
         var where = isAc
             ? "in the live conductor at the inlet, before the switch, time-lag for the driver's inrush"
                 + Text(
-                    $" (its melting I²t at least {1 / FusePulse.ShareEndured(SwitchedOn):0.0} times that of the inrush on the driver's sheet, so that it lives through {SwitchedOn:0} times switching on; of 30 A for 1 ms that is {FusePulse.HalfSineA2s(30, 1e-3) / FusePulse.ShareEndured(SwitchedOn):0.0} A²s)"
+                    $" (its melting I²t at least {1 / FusePulse.ShareEndured(SwitchedOn):0.0} times that of the inrush on the driver's sheet, so that it lives through {SwitchedOn:0} times switching on; as an example, half a sine of 30 A and 1 ms has {FusePulse.HalfSineA2s(30, 1e-3):0.00} A²s and asks for {FusePulse.HalfSineA2s(30, 1e-3) / FusePulse.ShareEndured(SwitchedOn):0.0} A²s)"
                 )
             : "at the battery's pole, rated for its short-circuit current; the lead behind it must bear the fuse's rating";
         var taken =

@@ -132,6 +132,14 @@ public class FaultRulesTests
     }
 
     [Fact]
+    public void The_inrush_of_an_example_is_called_one() =>
+        Assert.Contains(
+            "as an example, half a sine of 30 A and 1 ms has 0.45 A²s",
+            SupplyFuse.Of(69, 230, 0.95, true).Words,
+            StringComparison.Ordinal
+        );
+
+    [Fact]
     public void A_power_factor_that_nobody_gave_is_taken_in_one_place_and_said()
     {
         var taken = SupplyFuse.Of(69, 230, null, true);
