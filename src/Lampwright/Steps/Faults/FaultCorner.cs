@@ -151,14 +151,10 @@ internal readonly ref struct FaultCorners
         var off = spec.Corners!;
         return spec with
         {
-            Law = spec.Law.With(
-                1 + Guard.InRange(off.ThresholdShare, 0, 0.5),
-                spec.Law.LawFactor * (1 + (law * Math.Min(off.LawPerE, 0.5))),
-                1
-            ),
+            Law = spec.HighLaw(off, law),
             Driver = spec.Driver with
             {
-                LimitA = spec.Driver.LimitA is { } a ? Math.Max(a, off.LimitMostA ?? a) : null,
+                LimitA = spec.LimitMostA,
                 OverVoltageV = spec.Driver.OverVoltageV is { } v ? Math.Max(v, off.OverMostV ?? v) : null,
             },
         };

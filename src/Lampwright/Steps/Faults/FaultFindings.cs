@@ -56,11 +56,7 @@ public static class FaultFindings
             yield return word;
         }
 
-        if (
-            chain.Arrangement == Arrangement.ParallelBranches
-            && !(chain.FloorOhm > 0)
-            && !(spec.Driver.LimitA <= limit)
-        )
+        if (chain.Arrangement == Arrangement.ParallelBranches && !(chain.FloorOhm > 0) && !(spec.LimitMostA <= limit))
         {
             var least = spec.FloorOhm is { } floor ? Text($" It takes {floor:0.000} Ω at least.") : "";
             yield return FaultRules.NoFloor.At(

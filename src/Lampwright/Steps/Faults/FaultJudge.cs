@@ -140,8 +140,7 @@ internal static class FaultJudge
         }
 
         var most = Math.Max(point.DriverMostA, corner.DriverMostA);
-        var limitA = driver.LimitA is { } a ? Math.Max(a, spec.Corners?.LimitMostA ?? a) : 0;
-        var within = most <= Math.Max(driver.RatedA * (1 + limits.OverRated), limitA) * (1 + 1e-9);
+        var within = most <= Math.Max(driver.RatedA * (1 + limits.OverRated), spec.LimitMostA ?? 0) * (1 + 1e-9);
         var low = driver.WindowLeastV is { } least && point.DriverMostA > 0 && point.OutputV < least;
         return !within ? Survival.Unknown
             : low

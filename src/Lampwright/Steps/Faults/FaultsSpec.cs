@@ -69,12 +69,43 @@ public sealed record FaultsSpec(
     /// <summary>Sense threshold in volts.</summary>
     public double ThresholdV => Law.ThresholdV;
 
+    /// <summary>Greatest value of the driver's own limit, in amperes; null where it is not known.</summary>
+    public double? LimitMostA => Driver.LimitA is { } a ? Math.Max(a, Corners?.LimitMostA ?? a) : null;
+
     /// <summary>Least nominal resistance on the board that keeps the current at what the emitter bears, at the worst corner, in ohm; null where that is not known.</summary>
     public double? FloorOhm =>
         Emitter.MostA is not { } most ? null
         : Corners is not { } off ? Law.SenseOhm(most)
-        : Law.With(1 + off.ThresholdShare, 1, 1).SenseOhm(most)
+        : Math.Max(HoldsOhm(HighLaw(off, -1), most), HoldsOhm(HighLaw(off, +1), most))
             / (1 - Math.Min(0.9, off.Tolerance + off.AgeShare + Chain.Fixed.DriftShare));
+
+    /// <summary>The law with the threshold at its greatest and the law's own error at one end.</summary>
+    /// <param name="off">How far it may be off.</param>
+    /// <param name="end">−1 or +1: which end.</param>
+    internal DriverModel HighLaw(CornerSpec off, int end) =>
+        Law.With(
+            1 + Guard.InRange(off.ThresholdShare, 0, 0.5),
+            Law.LawFactor * (1 + (end * Math.Min(off.LawPerE, 0.5))),
+            1
+        );
+
+    // The least resistance that holds the current; the law's error moves with the resistance, so it is halved for.
+    private static double HoldsOhm(DriverModel law, double mostA)
+    {
+        var (low, high) = (0.0, law.SenseOhm(mostA));
+        while (law.CurrentA(high) > mostA)
+        {
+            (low, high) = (high, 2 * high);
+        }
+
+        for (var k = 0; low > 0 && k < 60; k++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = law.CurrentA(middle) > mostA ? (middle, high) : (low, middle);
+        }
+
+        return high;
+    }
 }
 
 /// <summary>Rules of thumb for what survives.</summary>

@@ -180,6 +180,25 @@ public class FaultCornerTests
         Assert.Contains(FaultPlay.All(under), f => f.Standing == FaultStanding.Counts && f.Exceeds(2));
     }
 
+    // The threshold was found at 0.195 ohm; with 3 % for each factor e away from there either end of the law gives most on its own side.
+    [Theory]
+    [InlineData(2.0)]
+    [InlineData(1.2)]
+    public void A_floor_holds_with_the_error_of_the_law_too(double mostA)
+    {
+        var spec = FaultChains.Spec(FaultChains.Branches);
+        spec = spec with
+        {
+            Emitter = spec.Emitter with { MostA = mostA },
+            Corners = new(0.01, 0.01, 0.03, LawPerE: 0.03, AgeShare: 0.01),
+        };
+        Assert.True(spec.FloorOhm > 0.339 * 1.03 / mostA / 0.98);
+        var at = spec with { Chain = spec.Chain with { FloorOhm = spec.FloorOhm * 1.0001 } };
+        Assert.DoesNotContain(FaultPlay.All(at), f => f.Standing == FaultStanding.Counts && f.Exceeds(mostA));
+        var under = spec with { Chain = spec.Chain with { FloorOhm = spec.FloorOhm * 0.999 } };
+        Assert.Contains(FaultPlay.All(under), f => f.Standing == FaultStanding.Counts && f.Exceeds(mostA));
+    }
+
     [Fact]
     public void A_resistor_is_judged_by_the_load_of_its_worst_corner()
     {

@@ -70,6 +70,8 @@ public class FaultRulesTests
         Assert.False(Raises(FaultRules.FaultOverEmitter, held));
         var over = FaultChains.Spec(bare, driver: FaultChains.Driver with { LimitA = 2.01 });
         Assert.True(Raises(FaultRules.NoFloor, over));
+        Assert.True(Raises(FaultRules.NoFloor, held with { Corners = new(0, 0, 0, LimitMostA: 2.01) }));
+        Assert.False(Raises(FaultRules.NoFloor, held with { Corners = new(0, 0, 0, LimitMostA: 2.0) }));
     }
 
     // R0 + B at a loose lead beside the dimmest position with the bleed in it.
