@@ -84,7 +84,7 @@ internal static class StepsTables
 
         positions.On(screen, "Switch positions (1 = switch closed; scene normal)");
 
-        var targets = new Cells("wanted", ">A", "nearest", ">off by stops");
+        var targets = new Cells("wanted", ">A", "position", ">off by stops");
         foreach (var target in steps.Targets)
         {
             targets.Row(

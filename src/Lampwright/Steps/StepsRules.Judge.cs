@@ -52,18 +52,16 @@ public static partial class StepsRules
     /// <summary>The finding for a wanted step that is missed by more than a third of a stop, or null.</summary>
     /// <param name="path">Path in the design file of the wanted step.</param>
     /// <param name="wantedA">Wanted current in amperes.</param>
-    /// <param name="nearestA">Nearest current of all combinations, in amperes.</param>
-    public static Finding? Missed(string path, double wantedA, double nearestA)
+    /// <param name="givenA">Current of the combination that stands for it, in amperes.</param>
+    public static Finding? Missed(string path, double wantedA, double givenA)
     {
-        var stops = wantedA > 0 && nearestA > 0 ? Math.Abs(Math.Log2(nearestA / wantedA)) : 0;
+        var stops = wantedA > 0 && givenA > 0 ? Math.Abs(Math.Log2(givenA / wantedA)) : 0;
         return stops <= 1.0 / 3
             ? null
             : StepMissed.At(
                 path,
-                Text(
-                    $"{wantedA:0.###} A is wanted; the nearest combination gives {nearestA:0.###} A, {stops:0.00} stops away."
-                ),
-                Amps(nearestA),
+                Text($"{wantedA:0.###} A is wanted; its combination gives {givenA:0.###} A, {stops:0.00} stops away."),
+                Amps(givenA),
                 Amps(wantedA)
             );
     }

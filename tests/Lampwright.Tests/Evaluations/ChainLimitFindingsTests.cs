@@ -51,6 +51,13 @@ public sealed class ChainLimitFindingsTests
         string[] turn = ["1111", "0111", "0011", "0001", "0000"];
         Assert.Equal(inTurn, turn.SequenceEqual(light.Steps!.Recommended));
         Assert.Equal(inTurn, turn.SequenceEqual(light.Steps.Targets.Select(t => t.Switches)));
+
+        // A wanted step is missed by the position that stands for it, not by the nearest of all.
+        var missed = light.Steps.Targets.Count(t => Math.Abs(t.ErrorStops.Value) > 1.0 / 3);
+        var told = light.Findings.Where(f => f.Rule == StepsRules.StepMissed).ToArray();
+        Assert.Equal(missed, told.Length);
+        Assert.Equal(inTurn, told.Length > 0);
+        Assert.DoesNotContain(told, f => f.Message.Contains("nearest", StringComparison.Ordinal));
     }
 
     [Theory]

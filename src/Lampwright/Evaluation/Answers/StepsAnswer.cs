@@ -20,7 +20,7 @@ public sealed record StepsAnswer
     /// <summary>All switch positions, brightest (all closed) to dimmest by their order in the chain.</summary>
     public required IReadOnlyList<Combination> Combinations { get; init; }
 
-    /// <summary>Wanted steps and the position that comes nearest to each.</summary>
+    /// <summary>Wanted steps and the position that stands for each: its own where the switches are thrown one after another, else the nearest.</summary>
     public IReadOnlyList<TargetMatch> Targets { get; init; } = [];
 
     /// <summary>The best chain from the stock; null until it is asked for, and where nothing is wanted.</summary>
@@ -41,7 +41,7 @@ public sealed record StepsAnswer
     /// <summary>Fuse of the supply; null where the supply is not known.</summary>
     public FuseRow? Fuse { get; init; }
 
-    /// <summary>Positions for the switch plate, brightest first: those that come nearest to the wanted steps.</summary>
+    /// <summary>Positions for the switch plate, brightest first: those that stand for the wanted steps.</summary>
     public IReadOnlyList<string> Recommended { get; init; } = [];
 }
 
@@ -150,9 +150,9 @@ public sealed record Combination
     public required Predicted JunctionMarginK { get; init; }
 }
 
-/// <summary>A wanted step and what comes nearest.</summary>
+/// <summary>A wanted step and the position that stands for it.</summary>
 /// <param name="Wanted">What was wanted, as text with its unit.</param>
 /// <param name="CurrentA">Current that gives it, A.</param>
-/// <param name="Switches">Position that comes nearest.</param>
+/// <param name="Switches">Position that stands for it.</param>
 /// <param name="ErrorStops">Its light against the wanted, in stops.</param>
 public sealed record TargetMatch(string Wanted, Predicted CurrentA, string Switches, Predicted ErrorStops);

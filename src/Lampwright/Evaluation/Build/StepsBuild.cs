@@ -42,7 +42,7 @@ internal static class StepsBuild
                     .Select(k => new TargetMatch(
                         light.Wanted.Words(k),
                         bands.At(light.WantedPlace(k)),
-                        inputs.Network.Switches(light.Nearest[k]),
+                        inputs.Network.Switches(light.MetBy[k]),
                         bands.At(light.WantedPlace(k) + 1)
                     )),
             ],

@@ -101,7 +101,7 @@ internal sealed record ChainFaults(
     private static List<string> Plate(CoupledLight light, double[] row)
     {
         double Lumens(int i) => row[light.Place(Scene.Normal, i) + PositionRow.FluxLm];
-        var wanted = light.Nearest.Distinct().OrderByDescending(Lumens).ToList();
+        var wanted = light.MetBy.Distinct().OrderByDescending(Lumens).ToList();
         if (wanted.Count == 0)
         {
             foreach (var i in (light.InTurn ?? [.. Enumerable.Range(0, light.Positions)]).OrderByDescending(Lumens))

@@ -95,7 +95,7 @@ internal static class CoupledFindings
 
         for (var k = 0; k < light.Wanted.Count; k++)
         {
-            var got = row[light.Place(Scene.Normal, light.Nearest[k]) + PositionRow.CurrentA];
+            var got = row[light.Place(Scene.Normal, light.MetBy[k]) + PositionRow.CurrentA];
             if (StepsRules.Missed("steps.targets", row[light.WantedPlace(k)], got) is { } missed)
             {
                 yield return missed;

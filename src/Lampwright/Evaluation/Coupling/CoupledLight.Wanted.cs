@@ -22,7 +22,7 @@ internal sealed partial class CoupledLight
             int[] byLight = [.. Enumerable.Range(0, Wanted.Count).OrderByDescending(k => row[WantedPlace(k)])];
             for (var rank = 0; rank < byLight.Length; rank++)
             {
-                Nearest[byLight[rank]] = turn[Math.Min(rank, turn.Count - 1)];
+                MetBy[byLight[rank]] = turn[Math.Min(rank, turn.Count - 1)];
             }
 
             return;
@@ -31,7 +31,7 @@ internal sealed partial class CoupledLight
         for (var k = 0; k < Wanted.Count; k++)
         {
             var current = row[WantedPlace(k)];
-            Nearest[k] = Enumerable
+            MetBy[k] = Enumerable
                 .Range(0, Positions)
                 .MinBy(i =>
                     Math.Abs(

@@ -55,7 +55,7 @@ internal sealed partial class CoupledLight : IRowPart
         _lossCount = inputs.Sink is { Nominal.Fan: not null } sink ? sink.Nominal.AirLosses.Count + 1 : 0;
         _losses = outputs.Add(_lossCount);
         Brightest = Positions - 1;
-        Nearest = new int[Wanted.Count];
+        MetBy = new int[Wanted.Count];
     }
 
     /// <summary>Hottest junction that is taken where the data sheet's is not given (common practice, no source).</summary>
@@ -79,8 +79,8 @@ internal sealed partial class CoupledLight : IRowPart
     /// <summary>Position with the most current at nominal values.</summary>
     public int Brightest { get; private set; }
 
-    /// <summary>Position that comes nearest to each wanted step at nominal values.</summary>
-    public int[] Nearest { get; }
+    /// <summary>Position that stands for each wanted step at nominal values: its own where the switches are thrown one after another, else the nearest.</summary>
+    public int[] MetBy { get; }
 
     /// <summary>Whether the junction could be computed at all: it cannot without a sink.</summary>
     public bool HasSink => Inputs.Sink is not null || _cooling.IsMeasured;
@@ -109,7 +109,7 @@ internal sealed partial class CoupledLight : IRowPart
     /// <summary>True where neither trials nor sizes say anything of the sink in a state of the fan.</summary>
     public bool Guesses(bool fanRuns) => _cooling.Guesses(fanRuns);
 
-    /// <summary>Settles at nominal values which position is brightest and which comes nearest to each wanted step.</summary>
+    /// <summary>Settles at nominal values which position is brightest and which stands for each wanted step.</summary>
     public void Decide(double[] x, double[] row)
     {
         Row(x, row);
@@ -301,7 +301,7 @@ internal sealed partial class CoupledLight : IRowPart
         for (var k = 0; k < Wanted.Count; k++)
         {
             var flux = Wanted.FluxLm(circuit, k, optics.CentreLuxPerLm, full);
-            var got = y[Place(Scene.Normal, Nearest[k]) + PositionRow.FluxLm];
+            var got = y[Place(Scene.Normal, MetBy[k]) + PositionRow.FluxLm];
             y[WantedPlace(k)] = WantedSteps.CurrentFor(circuit, flux);
             y[WantedPlace(k) + 1] = flux > 0 && got > 0 ? Math.Log2(got / flux) : 0;
         }
