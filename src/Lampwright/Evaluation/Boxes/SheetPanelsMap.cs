@@ -25,7 +25,7 @@ internal sealed class SheetPanelsMap
 
     // Thin painted sheet that its screws alone press to a sink: air of a tenth of a millimetre, 0.026/1e-4, and what touches (derived; the
     // gap is common practice, no source). Flat faces with paste pass ten times that; here the low side is the safe one.
-    private static readonly double SeatWPerM2K = 300;
+    internal static readonly double SeatWPerM2K = 300;
 
     // Film and radiation on both sides of a sheet together: common practice, no source.
     private static readonly double BothSidesWPerM2K = 10;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Lampwright.Evaluation.Boxes;
 using Lampwright.Findings;
 using Lampwright.Heat;
 using Lampwright.Heat.Time;
@@ -14,6 +15,9 @@ internal static class CoupledFindings
 
     // Hands touch the front to aim it: a few seconds.
     private static readonly double TouchS = 5;
+
+    // From a quarter on the contact's factor of two moves the sink by more than all other errors of it (common practice).
+    private static readonly double MuchBySheet = 0.25;
 
     /// <summary>The sink at the brightest position in the scene normal, solved exactly; null without a computed sink.</summary>
     public static SinkResult? Working(CoupledLight light, double[] row) => SinkAt(light, row, Scene.Normal);
@@ -162,7 +166,31 @@ internal static class CoupledFindings
         {
             yield return stopped;
         }
+
+        var most = Enumerable.Range(0, Scene.All.Count).MaxBy(i => light.SeatShare(i, light.Brightest));
+        if (BySheet(parts.SinkPath, light.SeatShare(most, light.Brightest), Scene.All[most].Name) is { } guess)
+        {
+            yield return guess;
+        }
     }
+
+    /// <summary>What is said of heat that goes into the sheet under a sink; null where it is little.</summary>
+    /// <param name="path">Path of the sink.</param>
+    /// <param name="share">Share of the emitter's heat.</param>
+    /// <param name="scene">Name of the scene.</param>
+    public static Finding? BySheet(string path, double share, string scene) =>
+        share < MuchBySheet
+            ? null
+            : BoxRules.ContactIsGuess.At(
+                path,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{100 * share:0} % of the emitter's heat goes into the sheet that the sink is screwed to; the {SheetPanelsMap.SeatWPerM2K:0} W/(m²·K) between them are a guess, the band holds half to twice that."
+                ),
+                string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %"),
+                string.Create(CultureInfo.InvariantCulture, $"{100 * MuchBySheet:0} %"),
+                scene
+            );
 
     private static Finding?[] Touched(CoupledLight light, double[] row, int s)
     {
