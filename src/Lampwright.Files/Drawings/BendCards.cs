@@ -8,8 +8,8 @@ namespace Lampwright.Files.Drawings;
 /// <param name="Flange">What is bent.</param>
 /// <param name="Clamped">What lies under the clamp.</param>
 /// <param name="Up">Which side of the sheet is up.</param>
-/// <param name="SwingTo">The angle to swing the apron to, with its sign.</param>
-/// <param name="Left">The angle that is to be left, with its sign.</param>
+/// <param name="SwingTo">The angle to swing the apron to, with the sign of degrees.</param>
+/// <param name="Left">The angle that is to be left, with the sign of degrees.</param>
 /// <param name="NoseBackMm">How far the nose stands behind the apron's axis, mm.</param>
 /// <param name="Fingers">Widths of the fingers, mm.</param>
 /// <param name="Row">How wide the row is and where it begins.</param>
@@ -28,6 +28,10 @@ public sealed record BendCards(
     IReadOnlyList<string> Notes
 )
 {
+    /// <summary>What no plan knows, for all who bend by one.</summary>
+    public static string Unknown =>
+        "The plan knows bed, apron, fingers and beam in section. It does not know the brake's end frames, handles, counterweight and stops, where your hands are, nor a long flange that whips: swing the apron slowly, and look along its whole length before each stroke.";
+
     /// <summary>The card of a stage.</summary>
     /// <param name="part">The part.</param>
     /// <param name="stage">Which stage, from 0.</param>
@@ -60,7 +64,9 @@ public sealed record BendCards(
 
         if (now.OutSideways)
         {
-            notes.Add("comes out sideways: a wall is higher than the clamp lifts");
+            notes.Add(
+                "goes in and comes out sideways, past the end of the brake: a wall is higher than the clamp lifts"
+            );
         }
 
         var unset = bends.Any(b => b.Set is null);

@@ -5,7 +5,11 @@ namespace Lampwright.Files.Json;
 /// <summary>The answer of the station metal.</summary>
 internal static class MetalJson
 {
-    public static void Write(JsonOut json, MetalAnswer metal) => json.Array("parts", metal.Parts, p => Part(json, p));
+    public static void Write(JsonOut json, MetalAnswer metal)
+    {
+        json.Array("parts", metal.Parts, p => Part(json, p));
+        BendingJson.Write(json, metal.Bending.Value);
+    }
 
     private static void Part(JsonOut json, PartAnswer part)
     {

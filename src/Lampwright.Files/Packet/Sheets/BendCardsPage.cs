@@ -30,6 +30,7 @@ internal static class BendCardsPage
             2.9,
             Palette.Soft
         );
+        flow.Paragraph(BendCards.Unknown, 2.9, Palette.Soft);
         foreach (var part in bending.Parts)
         {
             Part(book, flow, part);

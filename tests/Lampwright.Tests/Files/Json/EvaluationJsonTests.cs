@@ -3,10 +3,14 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using Lampwright.Evaluation;
+using Lampwright.Evaluation.Answers;
 using Lampwright.Files.DesignFile;
 using Lampwright.Files.Json;
 using Lampwright.Metal;
+using Lampwright.Metal.Bending;
 using Lampwright.Tests.Files.Fixtures;
+using Lampwright.Tests.Metal;
+using Lampwright.Tests.Metal.Bending;
 
 namespace Lampwright.Tests.Files.Json;
 
@@ -187,7 +191,41 @@ public sealed partial class EvaluationJsonTests
         Assert.Equal("tray", json.GetProperty("metal").GetProperty("parts")[0].GetProperty("name").GetString());
     }
 
-    private static JsonElement Written() => Parsed(Text(WithTube(SampleLight.Evaluation())));
+    private static JsonElement Written() => Parsed(Text(WithBends(WithTube(SampleLight.Evaluation()))));
+
+    /// <summary>The same light with a box that has an order of bending and one that has none.</summary>
+    private static LightEvaluation WithBends(LightEvaluation light)
+    {
+        var brake = Brakes.Of();
+        PartBending Bent(PartSpec spec, params string[] pressed)
+        {
+            var made = SheetPart.Of(spec);
+            var plan = BendOrder.Of(made.Folded!, brake, new HashSet<string>(pressed, StringComparer.Ordinal));
+            return new(spec.Name, "part." + spec.Name, brake, plan, made.Folded!, made.Blank!);
+        }
+
+        var steep = new PartSpec("steep", Parts.Mild, FaceSpec.Rectangle(0.12, 0.1))
+        {
+            Flanges = [new("lip", "face.top", 0.02), new("back", "face.left", 0.02, 2.5)],
+        };
+        var bending = new BendingAnswer(brake, true, [Bent(Parts.Box(120, 100, 30), "wall_l"), Bent(steep)], []);
+        return light with { Metal = light.Metal! with { Bending = new(bending) } };
+    }
+
+    [Fact]
+    public void The_order_of_bending_is_told_stroke_by_stroke_or_with_what_stands_against_it()
+    {
+        var parts = Written().GetProperty("metal").GetProperty("bending").GetProperty("parts");
+        Assert.Equal("order", parts[0].GetProperty("verdict").GetString());
+        Assert.Equal(3, parts[0].GetProperty("strokes").GetArrayLength());
+        Assert.Equal(90, parts[0].GetProperty("strokes")[0].GetProperty("swingToDeg").GetDouble(), 6);
+        Assert.Equal("wall_l", parts[0].GetProperty("pressed")[0].GetString());
+        Assert.Equal("none", parts[1].GetProperty("verdict").GetString());
+        Assert.Equal("lip", parts[1].GetProperty("made")[0].GetString());
+        var blocked = Assert.Single(parts[1].GetProperty("blocked").EnumerateArray());
+        Assert.Equal("back", blocked.GetProperty("bend").GetString());
+        Assert.Contains("closes", blocked.GetProperty("why").GetString(), StringComparison.Ordinal);
+    }
 
     /// <summary>The same light, the blank of its first part the wrap of a tube, so that what a tube has is written too.</summary>
     private static LightEvaluation WithTube(LightEvaluation light)
