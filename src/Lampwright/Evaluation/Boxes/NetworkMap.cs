@@ -14,7 +14,25 @@ internal sealed class NetworkMap
     // Of an emitter's heat capacity that part is in dice and phosphor (common practice, no source).
     private static readonly double JunctionShare = 0.05;
 
-    // A driver without a mass: its box, filled (common practice, no source).
+    // What stands in for sizes and masses that the file leaves out. All are common practice without a source; but for the reflector's emissivity and the
+    // fins' joint they are heat capacities, which move courses over time and no temperature at rest.
+    private static readonly double BareEmitterKg = 0.01;
+    private static readonly double BareDriverKg = 0.2;
+    private static readonly double BareSinkKg = 0.3;
+    private static readonly double NoSinkJPerK = 100;
+    private static readonly double BareDiffuserJPerK = 50;
+
+    // A reflector that is no folded part: bright aluminium, 0.8 mm thick.
+    private static readonly double BrightEmissivity = 0.2;
+    private static readonly double ReflectorJPerM2K = 2000;
+
+    // A wall of the compartment that is no folded part: steel, a millimetre thick.
+    private static readonly double WallJPerM2K = 4000;
+
+    // Base to fins where no sizes say it: next to nothing lies between them.
+    private static readonly double FinsWPerK = 100;
+
+    // Section of the fan's way over that of the sink, which plays in it (common practice, no source).
     private static readonly double SectionOverSink = 1.3;
 
     private readonly BoxSpec _boxes;
@@ -49,8 +67,8 @@ internal sealed class NetworkMap
         else if (parts.Reflector is not null)
         {
             var front = boxes.Front[0];
-            (_reflectorM2, _reflectorEmissivity) = (front.AreaM2, 0.2);
-            _reflectorJ = 2000 * front.AreaM2;
+            (_reflectorM2, _reflectorEmissivity) = (front.AreaM2, BrightEmissivity);
+            _reflectorJ = ReflectorJPerM2K * front.AreaM2;
         }
 
         if (_reflectorM2 > 0 && sheet.ReflectorStandsFree)
@@ -113,7 +131,7 @@ internal sealed class NetworkMap
                         / Math.Max(f.BaseRiseK, 1e-3)
                         * Math.Max(f.FinEfficiency, 0.5)
                         / (1 - Math.Min(f.FinEfficiency, 0.999))
-                : 100,
+                : FinsWPerK,
             BaseJPerK = _baseJ,
             FinJPerK = _finJ,
             EmitterW = heat.HeatW,
@@ -156,7 +174,13 @@ internal sealed class NetworkMap
                 .. sheet.Panels,
                 .. boxes.Compartment.Select(
                     (p, i) =>
-                        new NetworkPanel($"compartment.{i + 1}", p, p.AreaM2, 4000 * p.AreaM2, PanelZone.Compartment)
+                        new NetworkPanel(
+                            $"compartment.{i + 1}",
+                            p,
+                            p.AreaM2,
+                            WallJPerM2K * p.AreaM2,
+                            PanelZone.Compartment
+                        )
                 ),
             ];
 
@@ -181,7 +205,7 @@ internal sealed class NetworkMap
     {
         if (sink is null)
         {
-            return (100, 0);
+            return (NoSinkJPerK, 0);
         }
 
         var material = HeatMaterial.OfGrade(sink.Material);
@@ -190,7 +214,7 @@ internal sealed class NetworkMap
             * material.SpecificHeatJPerKgK;
         if (sink is not { Across: { } across, Along: { } along, BaseThickness: { } thick })
         {
-            return ((sink.Mass?.Nominal ?? 0.3) * material.SpecificHeatJPerKgK, 0);
+            return ((sink.Mass?.Nominal ?? BareSinkKg) * material.SpecificHeatJPerKgK, 0);
         }
 
         var plate = across.Nominal * along.Nominal * thick.Nominal;
@@ -204,7 +228,11 @@ internal sealed class NetworkMap
         var ceramic = HeatMaterial.Named("alumina");
         var mass =
             emitter.Mass?.Nominal
-            ?? (emitter.Body is { } b ? b.Width.Nominal * b.Height.Nominal * BodyM * ceramic.DensityKgPerM3 : 0.01);
+            ?? (
+                emitter.Body is { } b
+                    ? b.Width.Nominal * b.Height.Nominal * BodyM * ceramic.DensityKgPerM3
+                    : BareEmitterKg
+            );
         return Math.Max(0.1, mass * ceramic.SpecificHeatJPerKgK);
     }
 
@@ -214,7 +242,9 @@ internal sealed class NetworkMap
         var mass =
             driver?.Mass?.Nominal
             ?? (
-                driver?.Box is { } b ? b.Width.Nominal * b.Height.Nominal * b.Depth.Nominal * mixed.DensityKgPerM3 : 0.2
+                driver?.Box is { } b
+                    ? b.Width.Nominal * b.Height.Nominal * b.Depth.Nominal * mixed.DensityKgPerM3
+                    : BareDriverKg
             );
         return mass * mixed.SpecificHeatJPerKgK;
     }
@@ -230,7 +260,7 @@ internal sealed class NetworkMap
                 * t.Nominal
                 * acrylic.DensityKgPerM3
                 * acrylic.SpecificHeatJPerKgK,
-            _ => 50,
+            _ => BareDiffuserJPerK,
         };
     }
 }

@@ -15,7 +15,7 @@ namespace Lampwright.Evaluation.Boxes;
 /// The channel is what the fan's air passes, the compartment what the driver is screwed into, the front what reflector or diffuser are
 /// joined to; covers of the same size belong to what they cover. Other parts count as in room air where they are joined to one of these.
 /// </remarks>
-internal sealed class SheetPanelsMap
+internal sealed partial class SheetPanelsMap
 {
     // Sheet of a cover and of what it covers differ by sheet and play.
     private static readonly double CoverM = 0.012;
@@ -23,12 +23,18 @@ internal sealed class SheetPanelsMap
     // One screw presses about a square centimetre together; painted, clamped sheet passes some 5000 W/(m²·K): common practice, no source.
     private static readonly double ScrewWPerK = 0.5;
 
-    // Thin painted sheet that its screws alone press to a sink: air of a tenth of a millimetre, 0.026/1e-4, and what touches (derived; the
-    // gap is common practice, no source). Flat faces with paste pass ten times that; here the low side is the safe one.
-    internal static readonly double SeatWPerM2K = 300;
+    // A flange narrower than this share of its face, and lower than this, is as warm as the face (common practice, no source).
+    private static readonly double NarrowShare = 0.25;
+    private static readonly double NarrowM = 0.025;
 
-    // Film and radiation on both sides of a sheet together: common practice, no source.
-    private static readonly double BothSidesWPerM2K = 10;
+    // Of a perforated face at least this much is metal that gives heat.
+    private static readonly double LeastMetal = 0.1;
+
+    // Faces within 45° of level count as level.
+    private static readonly double LevelCosine = 0.7;
+
+    // Screws of a joint that names none.
+    private static readonly int UsualScrews = 4;
 
     private readonly LightDesign _design;
     private readonly LightParts _parts;
@@ -153,14 +159,14 @@ internal sealed class SheetPanelsMap
         var design = _design.Parts.FirstOrDefault(p => p.Name == part.Name);
         var face = part.Folded.Faces[0];
         var (low, high) = face.Nominal.Box;
-        var narrow = 0.25 * Math.Min(high.X - low.X, high.Y - low.Y);
+        var narrow = NarrowShare * Math.Min(high.X - low.X, high.Y - low.Y);
         foreach (var f in part.Folded.Faces)
         {
             var (least, most) = f.Nominal.Box;
             var size = most - least;
             var cut = part.Folded.Holes.Where(h => h.Face == f.Face).Sum(h => h.Outline.Area);
-            var area = Math.Max(0.1 * f.Nominal.Area, f.Nominal.Area - cut);
-            if (f.Face != "face" && Math.Min(size.X, size.Y) < narrow && size.Y < 0.025)
+            var area = Math.Max(LeastMetal * f.Nominal.Area, f.Nominal.Area - cut);
+            if (f.Face != "face" && Math.Min(size.X, size.Y) < narrow && size.Y < NarrowM)
             {
                 Widen(_index[part.Name + ".face"], area, sheet, material);
                 _index[part.Name + "." + f.Face] = _index[part.Name + ".face"];
@@ -223,7 +229,7 @@ internal sealed class SheetPanelsMap
         }
 
         var up = -frame.Direction(face.Z).Dot(_down);
-        if (Math.Abs(up) > 0.7)
+        if (Math.Abs(up) > LevelCosine)
         {
             return (up > 0 ? PanelFacing.Up : PanelFacing.Down, flat);
         }
@@ -249,7 +255,7 @@ internal sealed class SheetPanelsMap
                     continue;
                 }
 
-                var screws = joint.Screw is null ? 4 : Math.Max(1, Count(joint.Stack[i - 1]));
+                var screws = joint.Screw is null ? UsualScrews : Math.Max(1, Count(joint.Stack[i - 1]));
                 _bridges.Add(new(first, second, screws * ScrewWPerK, true));
                 Cover(joint, i, first, second);
             }
@@ -282,94 +288,6 @@ internal sealed class SheetPanelsMap
         {
             var left = Math.Max(0, _panels[large].Outside.AreaM2 - area);
             _panels[large] = _panels[large] with { Outside = _panels[large].Outside with { AreaM2 = left } };
-        }
-    }
-
-    private void Seat()
-    {
-        if (_parts.Sink is not { Across: { } across, Along: { } along })
-        {
-            return;
-        }
-
-        var joint = _design.Joints.FirstOrDefault(j =>
-            j.Stack.Any(id => id.StartsWith(_parts.SinkPath + ".", StringComparison.Ordinal))
-        );
-        if (joint is null)
-        {
-            return;
-        }
-
-        var under = 0.85 * across.Nominal * along.Nominal;
-        var (before, carries) = (-1, 0.0);
-        List<string> sheets =
-        [
-            .. joint
-                .Stack.Where(id => !id.StartsWith("sink.", StringComparison.Ordinal))
-                .Reverse()
-                .Where(id => PanelOf(id) is not null && _made.Any(m => m.Name == Owner(id))),
-        ];
-        var last = sheets.Count > 0 ? sheets[^1] : "";
-        foreach (var id in sheets)
-        {
-            if (PanelOf(id) is not { } panel || _made.FirstOrDefault(m => m.Name == Owner(id)) is not { } part)
-            {
-                continue;
-            }
-
-            var p = _panels[panel];
-            var (sheet, material) = (part.Folded.ThicknessM, HeatMaterial.OfGrade(part.Sheet.Material));
-            var area = Math.Min(under, 0.9 * p.InsideM2);
-            var patch = _panels.Count;
-            var stored = material.DensityKgPerM3 * material.SpecificHeatJPerKgK * sheet;
-
-            // The sheet round the patch is a fin; this much lies between the patch and its mean temperature.
-            var spread = SheetFin.ToMeanWPerK(
-                material.ConductivityWPerMK,
-                sheet,
-                area,
-                Math.Max(p.InsideM2 - area, 0.05 * area),
-                BothSidesWPerM2K
-            );
-
-            // The far side of the last sheet is in the room: it cools, and a hand finds it.
-            var outside = ReferenceEquals(id, last) ? Math.Min(area, p.Outside.AreaM2) : 0;
-            _panels.Add(
-                new(p.Name + ", under the sink", p.Outside with { AreaM2 = outside }, 0, area * stored, PanelZone.None)
-            );
-            _panels[panel] = p with
-            {
-                Outside = p.Outside with { AreaM2 = Math.Max(0, p.Outside.AreaM2 - (p.Outside.AreaM2 > 0 ? area : 0)) },
-                InsideM2 = p.InsideM2 - area,
-                CapacityJPerK = Math.Max(0.1 * p.CapacityJPerK, p.CapacityJPerK - (area * stored)),
-            };
-            if (outside <= 0)
-            {
-                _ = _covered.Add(patch);
-            }
-
-            _bridges.Add(new(patch, panel, spread, false));
-            var gives =
-                BothSidesWPerM2K
-                * _panels.Where(q => Owner(q.Name) == part.Name).Sum(q => q.Outside.AreaM2 + q.InsideM2)
-                / 2;
-            carries += 1 / ((1 / spread) + (1 / Math.Max(gives, 1e-3)));
-            if (before < 0)
-            {
-                _seats.Add(new(patch, SeatWPerM2K * area, 0));
-            }
-            else
-            {
-                _bridges.Add(new(before, patch, SeatWPerM2K * area, true));
-            }
-
-            before = patch;
-        }
-
-        // All sheets of the stack, one on the other, carry off side by side what the first takes over.
-        if (_seats.Count > 0)
-        {
-            _seats[0] = _seats[0] with { SheetWPerK = carries };
         }
     }
 
