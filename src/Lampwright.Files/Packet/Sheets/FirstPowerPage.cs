@@ -43,10 +43,15 @@ internal static class FirstPowerPage
     private const string byWay =
         "Looked at, since the stop against it is left out on your word: the emitter's pair has a way of its own, touches no lead of the chain when pulled, and its plug fits nowhere else.";
 
-    private static bool BearsLooseLead(StepsAnswer steps) =>
-        steps
+    // Where no loose lead was played nothing is known of it.
+    private static bool BearsLooseLead(StepsAnswer steps)
+    {
+        var loose = steps
             .Faults.Where(f => f is { Fault.Kind: FaultKind.LeadBroken, Standing: FaultStanding.Counts })
-            .All(f => f is { Emitter: Survival.Yes, Driver: Survival.Yes, Resistors: Survival.Yes });
+            .ToList();
+        return loose.Count > 0
+            && loose.TrueForAll(f => f is { Emitter: Survival.Yes, Driver: Survival.Yes, Resistors: Survival.Yes });
+    }
 
     private static IEnumerable<string> Lines(StepsAnswer steps)
     {
