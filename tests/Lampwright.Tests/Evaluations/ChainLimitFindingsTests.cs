@@ -60,6 +60,16 @@ public sealed class ChainLimitFindingsTests
         Assert.DoesNotContain(told, f => f.Message.Contains("nearest", StringComparison.Ordinal));
     }
 
+    // What is given with a spread counts at the end that is worse, as for faults.
+    [Fact]
+    public void The_search_keeps_limits_at_their_worse_end()
+    {
+        ChainSearchSpec Asked(string text) => Of(text).Chain.Asked;
+        string Emitter(string most) => Text.Replace("= \"2.0 A\"", $"= \"{most}\"", StringComparison.Ordinal);
+        Assert.Equal(Asked(Emitter("1.5 A")).CornerMostA!.Value, Asked(Emitter("1.6 A ± 0.1 A")).CornerMostA!.Value, 9);
+        Assert.True(Asked(Emitter("1.5 A")).CornerMostA < Asked(Text).CornerMostA);
+    }
+
     [Theory]
     [InlineData("11.9 mohm", true)]
     [InlineData("12 mohm", false)]

@@ -21,20 +21,20 @@ internal static class CornerOfSearch
         var off = threshold.CornerShare;
         var offset = asked.Driver.OffsetA;
 
-        // The error of the threshold is none of the search's: the limit takes it up instead.
+        // The error of the threshold is none of the search's: the limit takes it up instead. A limit that is given with a spread counts at its worse end.
         var emitter = parts.Emitter.CurrentMax is { } most
-            ? ((most.Nominal + offset) / (1 + off)) - offset
+            ? ((Math.Max(0, most.Nominal - most.HalfWidth) + offset) / (1 + off)) - offset
             : double.PositiveInfinity;
         var dimmest = asked.WantedA.Where(a => a is > 0 and < 1e9).DefaultIfEmpty(0).Min();
-        var least = parts.Driver?.Least?.Nominal is { } l and > 0 && l < dimmest ? l : (double?)null;
+        var given = parts.Driver?.Least is { Nominal: > 0 } l && l.Nominal < dimmest ? l : null;
         var brightest = Math.Min(emitter, Driver(asked, parts));
         return asked with
         {
             CornerLimits = true,
             ContactWornOhm = Math.Max(steps.ContactMost.Nominal, steps.ContactTypical.Nominal),
             CornerMostA = brightest is > 0 and < 1e9 ? brightest : null,
-            LeastA = least,
-            CornerLeastA = least is { } a ? ((a + offset) / (1 - off)) - offset : null,
+            LeastA = given?.Nominal,
+            CornerLeastA = given is { } a ? ((a.Nominal + a.HalfWidth + offset) / (1 - off)) - offset : null,
         };
     }
 

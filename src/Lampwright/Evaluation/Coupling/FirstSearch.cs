@@ -97,7 +97,7 @@ internal static class FirstSearch
             UnsensedLeadOhm = network.Spec.HasTapLead ? network.LeadOhm(ResistorPart.ReferenceK) / 2 : 0,
             FloorOhm = network.Spec.FloorOhm ?? 0,
             FloorTolerance = kind.Tolerance,
-            LeadTolerance = 0.07,
+            LeadTolerance = StepsMethods.MethodErrors.First(e => e.Name == "steps.lead_resistance").HalfWidth,
             TempcoIsLimit = network.Spec.TempcoIsLimit,
             MostBoxes = LiveBoxes,
             Workers = 1,
