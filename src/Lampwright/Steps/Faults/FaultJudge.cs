@@ -134,9 +134,14 @@ internal static class FaultJudge
             return Survival.Unknown;
         }
 
+        if (driver.Over == OverVoltage.Unknown && (point.AtVoltageLimit || corner.AtVoltageLimit))
+        {
+            return Survival.Unknown;
+        }
+
         if (point.AtVoltageLimit)
         {
-            return driver.Over == OverVoltage.Unknown ? Survival.Unknown : Survival.Yes;
+            return Survival.Yes;
         }
 
         var most = Math.Max(point.DriverMostA, corner.DriverMostA);

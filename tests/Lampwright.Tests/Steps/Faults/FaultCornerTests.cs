@@ -169,6 +169,32 @@ public class FaultCornerTests
         Assert.Equal(raised, said.Contains(FaultRules.FaultOverEmitter));
     }
 
+    // With out and back touching the output stands at 31 + 2.5·0.339/0.195 + 0.339 = 35.69 V as stated, at 31 + 2.5·0.349/0.191 + 0.349 = 35.92 V at the corner.
+    [Theory]
+    [InlineData(35.8, OverVoltage.Unknown, Survival.Unknown)]
+    [InlineData(35.8, OverVoltage.Clamps, Survival.Yes)]
+    [InlineData(36.0, OverVoltage.Unknown, Survival.Yes)]
+    public void A_driver_that_comes_to_its_voltage_limit_at_the_corner_alone_is_judged_there(
+        double limitV,
+        OverVoltage over,
+        Survival driver
+    )
+    {
+        var spec = FaultChains.Spec(
+            FaultChains.Series,
+            driver: FaultChains.Driver with
+            {
+                RatedA = 2.2,
+                OverVoltageV = limitV,
+                Over = over,
+            }
+        ) with
+        {
+            Corners = new(0.01, 0.01, 0.03, AgeShare: 0.01),
+        };
+        Assert.Equal(driver, FaultChains.Of(spec, "leads out and back touch").Driver);
+    }
+
     [Fact]
     public void A_floor_is_asked_for_that_holds_at_the_worst_corner()
     {
