@@ -54,7 +54,7 @@ public sealed record BrakeMachine
     /// <param name="closingRad">Largest angle: the front of the fingers leans back by what lies above 90°, and by a degree more.</param>
     /// <param name="fingerHeightM">From the foot of the fingers to the clamp's beam.</param>
     /// <param name="fingerDepthM">From the nose back.</param>
-    /// <param name="beamHeightM">Height of the clamp's beam.</param>
+    /// <param name="beamHeightM">Height of the clamp's beam; it is level underneath, as deep as a finger beyond its lean.</param>
     /// <param name="bedDepthM">From the axis back.</param>
     /// <param name="apronDepthM">Depth of the apron.</param>
     /// <param name="apronThicknessM">Its thickness.</param>
@@ -76,7 +76,7 @@ public sealed record BrakeMachine
                 new(-back, fingerHeightM),
                 new(-back - (beamHeightM * Math.Tan(lean)), fingerHeightM + beamHeightM),
                 new(-back - (beamHeightM * Math.Tan(lean)) - fingerDepthM, fingerHeightM + beamHeightM),
-                new(-fingerDepthM, fingerHeightM),
+                new(-back - (beamHeightM * Math.Tan(lean)) - fingerDepthM, fingerHeightM),
             ],
             [new(0, 0), new(-bedDepthM, 0), new(-bedDepthM, -0.1), new(-0.02, -0.1)],
             [new(0, 0), new(0, -apronThicknessM), new(apronDepthM, -apronThicknessM), new(apronDepthM, 0)]

@@ -85,6 +85,18 @@ public sealed class BendOrderTests
         Assert.Equal(BendVerdict.Found, Plan(Parts.Box(120, 100, 70), Brakes.Of(0.09)).Verdict);
     }
 
+    [Theory]
+    [InlineData(59, BendVerdict.Found)]
+    [InlineData(75, BendVerdict.None)]
+    public void A_wall_higher_than_the_fingers_has_no_room_under_the_beam_behind_them(int wall, BendVerdict verdict)
+    {
+        var channel = new PartSpec("channel", Parts.Mild, FaceSpec.Rectangle(0.08, 0.1))
+        {
+            Flanges = [new("a", "face.left", wall * 0.001), new("b", "face.right", wall * 0.001)],
+        };
+        Assert.Equal(verdict, Plan(channel).Verdict);
+    }
+
     [Fact]
     public void A_bend_beyond_the_closing_and_one_longer_than_the_brake_are_named()
     {
