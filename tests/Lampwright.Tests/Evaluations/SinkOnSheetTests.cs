@@ -1,3 +1,4 @@
+using Lampwright.Evaluation.Boxes;
 using Lampwright.Evaluation.Coupling;
 using Lampwright.Files.DesignFile;
 using Lampwright.Files.Opening;
@@ -32,6 +33,13 @@ public class SinkOnSheetTests
         Assert.NotEqual(text, measured);
         Assert.Empty(Told(measured));
     }
+
+    /// <summary>The tray lies on the sink and the hood on the tray, from whichever end the stack is written.</summary>
+    [Theory]
+    [InlineData("hood.sink tray.sink sink.main.mount")]
+    [InlineData("sink.main.mount tray.sink hood.sink")]
+    public void The_sheet_next_to_the_sink_takes_its_heat_whichever_way_the_stack_is_written(string stack) =>
+        Assert.Equal(["tray.sink", "hood.sink"], SheetPanelsMap.FromSink(stack.Split(' '), "sink.main"));
 
     private static Lampwright.Findings.Finding[] Told(string text)
     {

@@ -18,6 +18,16 @@ internal sealed partial class SheetPanelsMap
     private static readonly double UnderShare = 0.85;
     private static readonly double MostOfFace = 0.9;
 
+    /// <summary>What else a joint holds, from the sink outwards, at whichever end of the stack the sink stands.</summary>
+    /// <param name="stack">Ids of the stack, in order.</param>
+    /// <param name="sinkPath">Path of the sink.</param>
+    internal static IEnumerable<string> FromSink(IReadOnlyList<string> stack, string sinkPath)
+    {
+        bool IsSink(string id) => id.StartsWith(sinkPath + ".", StringComparison.Ordinal);
+        var outwards = IsSink(stack[0]) ? stack : stack.Reverse();
+        return outwards.Where(id => !IsSink(id));
+    }
+
     private void Seat()
     {
         if (_parts.Sink is not { Across: { } across, Along: { } along })
@@ -37,9 +47,7 @@ internal sealed partial class SheetPanelsMap
         var (before, carries) = (-1, 0.0);
         List<string> sheets =
         [
-            .. joint
-                .Stack.Where(id => !id.StartsWith("sink.", StringComparison.Ordinal))
-                .Reverse()
+            .. FromSink(joint.Stack, _parts.SinkPath)
                 .Where(id => PanelOf(id) is not null && _made.Any(m => m.Name == Owner(id))),
         ];
         var last = sheets.Count > 0 ? sheets[^1] : "";
