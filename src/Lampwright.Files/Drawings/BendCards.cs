@@ -80,7 +80,7 @@ public sealed record BendCards(
             BendWords.Fingers(now.FingersM),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{now.FingersM.Sum() * 1000:0.#} of {now.LengthM * 1000:0.#} mm, room {now.LeastM * 1000:0.#} to {Math.Max(now.MostM, now.LeastM) * 1000:0.#}; {Begins(now)}"
+                $"{now.FingersM.Sum() * 1000:0.#} of {now.LengthM * 1000:0.#} mm, room {now.LeastM * 1000:0.#} to {Math.Max(now.MostM, now.LeastM) * 1000:0.#}; {Begins(now)}{Spread(now)}"
             ),
             unset ? "no set line: set by the bend's beginning"
                 : now.Side == ClampedSide.Flange
@@ -112,6 +112,14 @@ public sealed record BendCards(
         : stage.RowFromM > 0
             ? string.Create(CultureInfo.InvariantCulture, $"begins {stage.RowFromM * 1000:0.#} mm inside the bend")
         : string.Create(CultureInfo.InvariantCulture, $"stands {-stage.RowFromM * 1000:0.#} mm over");
+
+    private static string Spread(BendStage stage) =>
+        stage.LeastM - stage.FingersM.Sum() is > 5e-5 and var open
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"; spread the fingers by {open * 1000 / (stage.FingersM.Count - 1):0.#} mm between each two"
+            )
+            : "";
 
     private static string Degrees(double rad) =>
         (Math.Round(rad * 1800 / Math.PI) / 10).ToString("0.#", CultureInfo.InvariantCulture) + "°";

@@ -138,7 +138,10 @@ internal sealed class OrderSearch
         var row = fingers.Between(room.LeastM, room.MostM) ?? [];
         var (stroke, part) = (check.Stroke, tree.Part);
         var seat = BrakeSeat.Of(part, stroke, check.Side, solids.Machine);
-        var (length, width) = (check.To - check.From, row.Sum());
+        var length = check.To - check.From;
+
+        // Fingers that are narrower than the least are spread by the gaps between them.
+        var width = Math.Max(row.Sum(), room.LeastM);
 
         // In the middle of the bend where nothing stands there, else as near to it as the walls allow.
         var middle = ((check.From + check.To) / 2) - (width / 2);

@@ -76,6 +76,25 @@ public sealed class BendOrderTests
     }
 
     [Fact]
+    public void A_row_leaves_no_more_than_the_end_gap_at_either_end()
+    {
+        var brake = Brakes.Of(0.06, 0.02, 0.025, 0.03, 0.04);
+        var isSpread = false;
+        for (var width = 90; width < 115; width++)
+        {
+            foreach (var stage in Plan(Parts.Box(width, 80, 30), brake).Stages)
+            {
+                var span = Math.Max(stage.FingersM.Sum(), stage.LeastM);
+                isSpread |= span > stage.FingersM.Sum() + 1e-5;
+                Assert.InRange(stage.RowFromM, double.NegativeInfinity, brake.EndGapM + 1e-9);
+                Assert.InRange(stage.LengthM - stage.RowFromM - span, double.NegativeInfinity, brake.EndGapM + 1e-9);
+            }
+        }
+
+        Assert.True(isSpread);
+    }
+
+    [Fact]
     public void Walls_higher_than_the_fingers_meet_the_clamp()
     {
         var plan = Plan(Parts.Box(120, 100, 70));
