@@ -28,6 +28,9 @@ internal sealed class Housing
         (f, v) => f with { AirFlow = v },
     ];
 
+    // Place of the flow among the errors, the last.
+    private static readonly int FlowError = Errors.Length - 1;
+
     private readonly HousingScene[] _scenes;
     private readonly Lazy<double[]?[]> _powers;
 
@@ -118,7 +121,7 @@ internal sealed class Housing
             var log = 0.0;
             for (var e = 0; e < Errors.Length; e++)
             {
-                log += powers[(n * Errors.Length) + e] * Math.Log(e == 4 ? flow : errors[e]);
+                log += powers[(n * Errors.Length) + e] * Math.Log(e == FlowError ? flow : errors[e]);
             }
 
             times[n] = Math.Exp(Math.Clamp(log, -1.5, 1.5));
